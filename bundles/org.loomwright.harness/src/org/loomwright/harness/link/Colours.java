@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.harness.link;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.loomwright.harness.Part;
+
+/** The colour codes that a project knows: those of IEC 60757, and what its catalogues add. */
+final class Colours {
+
+    /** IEC 60757:2021, in the order of its table; green-yellow is {@code GNYE} there. */
+    static final List<String> IEC_60757 = List.of("BK", "BN", "RD", "OG", "YE", "GN", "BU", "VT", "GY", "WH", "PK",
+            "GD", "TQ", "SR", "GNYE");
+
+    private Colours() {
+    }
+
+    static Set<String> known(Collection<Part> parts) {
+        Set<String> codes = new TreeSet<>(IEC_60757);
+        parts.stream().filter(part -> part.kind() == Part.Kind.COLOUR).forEach(part -> codes.add(part.name().text()));
+        return codes;
+    }
+}

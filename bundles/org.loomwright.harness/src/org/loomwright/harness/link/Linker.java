@@ -1,0 +1,195 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.harness.link;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.loomwright.condition.Condition;
+import org.loomwright.condition.TooManyCombinations;
+import org.loomwright.harness.Catalogue;
+import org.loomwright.harness.Element;
+import org.loomwright.harness.Kit;
+import org.loomwright.harness.Name;
+import org.loomwright.harness.Part;
+import org.loomwright.harness.Platform;
+import org.loomwright.harness.Ref;
+import org.loomwright.harness.Source;
+import org.loomwright.harness.Waiver;
+import org.loomwright.harness.Wiring;
+
+/** Joins sources: catalogues first, then platforms, then drawings before the harnesses that cover them. */
+final class Linker {
+
+    private final List<Source> sources;
+    private final Problems problems;
+    private final Map<String, Part> parts = new LinkedHashMap<>();
+    private final Map<String, PlatformView> platforms = new LinkedHashMap<>();
+    private final Map<String, Wiring> wirings = new LinkedHashMap<>();
+    private final Map<String, WiringView> views = new LinkedHashMap<>();
+    private final Map<String, Kit> kits = new LinkedHashMap<>();
+    private final List<Waiver> waivers = new ArrayList<>();
+
+    Linker(List<Source> sources) {
+        this.sources = sources.stream().sorted(Comparator.comparing(Source::file)).toList();
+        this.problems = new Problems(this.sources);
+    }
+
+    Project link() {
+        List<Platform> unlinked = new ArrayList<>();
+        for (Source source : sources) {
+            for (Element element : source.elements()) {
+                switch (element) {
+                    case Catalogue catalogue -> catalogue.parts().forEach(this::part);
+                    case Platform platform -> unlinked.add(platform);
+                    case Wiring wiring -> put("drawings or harnesses", wirings, wiring);
+                    case Kit kit -> put("kits", kits, kit);
+                    case Waiver waiver -> waivers.add(waiver);
+                }
+            }
+        }
+        PlatformLinker platformLinker = new PlatformLinker(problems, parts);
+        for (Platform platform : unlinked) {
+            PlatformView before = platforms.get(platform.name().text());
+            if (before == null) {
+                platforms.put(platform.name().text(), link(platformLinker, platform));
+            } else {
+                problems.twice("platforms", platform.name(), before.platform().name());
+            }
+        }
+        link(Wiring.Kind.DRAWING);
+        link(Wiring.Kind.HARNESS);
+        Map<String, WiringView> inOrder = new LinkedHashMap<>();
+        wirings.keySet().stream().filter(views::containsKey).forEach(name -> inOrder.put(name, views.get(name)));
+        kits.values().forEach(this::kit);
+        waivers.forEach(this::waiver);
+        return new Project(sources, Collections.unmodifiableMap(platforms), Collections.unmodifiableMap(parts),
+                Collections.unmodifiableMap(inOrder), Collections.unmodifiableMap(kits), List.copyOf(waivers),
+                problems.ordered());
+    }
+
+    private void part(Part part) {
+        Part before = part.name().text().isEmpty() ? null : parts.putIfAbsent(part.name().text(), part);
+        if (before != null) {
+            problems.twice("parts", part.name(), before.name());
+        }
+    }
+
+    private <T extends Element> void put(String sort, Map<String, T> named, T element) {
+        T before = element.name().text().isEmpty() ? null : named.putIfAbsent(element.name().text(), element);
+        if (before != null) {
+            problems.twice(sort, element.name(), before.name());
+        }
+    }
+
+    private void link(Wiring.Kind kind) {
+        Set<String> colours = Colours.known(parts.values());
+        for (Wiring wiring : wirings.values()) {
+            if (wiring.kind() != kind) {
+                continue;
+            }
+            PlatformView platform = platforms.get(wiring.platform().text());
+            if (platform == null) {
+                if (!wiring.platform().text().isEmpty()) {
+                    problems.unknown("platform", wiring.platform(), platforms.keySet());
+                }
+                platform = PlatformLinker.absent(wiring.platform());
+            }
+            try {
+                views.put(wiring.name().text(), link(wiring, platform, colours));
+            } catch (TooManyCombinations e) {
+                tooMany(wiring.name(), e);
+            }
+        }
+    }
+
+    private WiringView link(Wiring wiring, PlatformView platform, Set<String> colours) {
+        Facts facts = new Facts(problems, platform.vehicles(), parts);
+        List<String> covers = covers(wiring, platform);
+        Condition when = facts.condition(wiring.when(), wiring.name().span(), of(covers, platform));
+        return new WiringLinker(problems, facts, wiring, platform, when, covers, wirings, colours).link();
+    }
+
+    private PlatformView link(PlatformLinker linker, Platform platform) {
+        try {
+            return linker.link(platform);
+        } catch (TooManyCombinations e) {
+            tooMany(platform.name(), e);
+            return PlatformLinker.absent(new Ref(platform.name().text(), "", platform.name().span()));
+        }
+    }
+
+    private void tooMany(Name name, TooManyCombinations cause) {
+        problems.add("too-many-combinations", name.span(), "\"" + name + "\" was not read to its end: "
+                + cause.getMessage(), "declare choices that depend on each other next to each other");
+    }
+
+    private List<String> covers(Wiring wiring, PlatformView platform) {
+        Set<String> drawings = new TreeSet<>(new NaturalOrder());
+        wirings.values().stream().filter(each -> !each.isHarness()).forEach(each -> drawings.add(each.name().text()));
+        List<String> covers = new ArrayList<>();
+        for (Ref ref : wiring.ours().covers()) {
+            WiringView drawing = views.get(ref.text());
+            if (!drawings.contains(ref.text()) || drawing == null) {
+                problems.unknown("drawing", ref, drawings);
+            } else if (drawing.platform().vehicles() != platform.vehicles()) {
+                problems.add("other-platform", ref.span(), "drawing \"" + ref.text() + "\" belongs to platform \""
+                        + drawing.platform().name() + "\", not to \"" + platform.name() + "\"",
+                        "a harness covers drawings of its own platform");
+            } else if (!covers.contains(ref.text())) {
+                covers.add(ref.text());
+            }
+        }
+        return List.copyOf(covers);
+    }
+
+    private Condition of(List<String> covers, PlatformView platform) {
+        if (covers.isEmpty()) {
+            return platform.vehicles().all();
+        }
+        Condition any = platform.vehicles().none();
+        for (String name : covers) {
+            any = any.or(views.get(name).when());
+        }
+        return any;
+    }
+
+    private void kit(Kit kit) {
+        Set<String> items = new TreeSet<>(new NaturalOrder());
+        items.addAll(parts.keySet());
+        views.values().stream().filter(view -> view.wiring().isHarness()).forEach(view -> items.add(view.name()));
+        Optional<PlatformView> platform = kit.platform().map(ref -> platforms.get(ref.text()))
+                .or(() -> kit.contents().stream().map(content -> views.get(content.item().text()))
+                        .filter(view -> view != null).map(WiringView::platform).findFirst());
+        kit.platform().filter(ref -> !platforms.containsKey(ref.text()))
+                .ifPresent(ref -> problems.unknown("platform", ref, platforms.keySet()));
+        kit.needs().filter(need -> !kits.containsKey(need.kit().text()))
+                .ifPresent(need -> problems.unknown("kit", need.kit(), kits.keySet()));
+        for (Kit.Content content : kit.contents()) {
+            if (!content.item().text().isEmpty() && !items.contains(content.item().text())) {
+                problems.unknown("harness or part", content.item(), items);
+            }
+            platform.ifPresent(view -> new Facts(problems, view.vehicles(), parts)
+                    .condition(content.when(), content.span(), view.vehicles().all()));
+        }
+        platform.ifPresent(view -> new Facts(problems, view.vehicles(), parts)
+                .condition(kit.when(), kit.name().span(), view.vehicles().all()));
+    }
+
+    private void waiver(Waiver waiver) {
+        String target = waiver.target().text();
+        if (!target.isEmpty() && !views.containsKey(target) && !kits.containsKey(target)
+                && !platforms.containsKey(target)) {
+            Set<String> known = new TreeSet<>(new NaturalOrder());
+            known.addAll(views.keySet());
+            known.addAll(kits.keySet());
+            known.addAll(platforms.keySet());
+            problems.unknown("drawing, harness, kit or platform", waiver.target(), known);
+        }
+    }
+}

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.harness.link;
+
+import java.util.Map;
+import java.util.Optional;
+import org.loomwright.condition.Vehicles;
+import org.loomwright.harness.Platform;
+
+/**
+ * A platform with its vehicles.
+ *
+ * @param platform the snapshot
+ * @param vehicles every vehicle that can exist
+ * @param devices  the devices that the vehicle carries on its own, by name
+ */
+public record PlatformView(Platform platform, Vehicles vehicles, Map<String, DeviceView> devices) {
+
+    /** The platform's name. */
+    public String name() {
+        return platform.name().text();
+    }
+
+    /** The place of that name. */
+    public Optional<Platform.Place> place(String name) {
+        return platform.places().stream().filter(place -> place.name().text().equals(name)).findFirst();
+    }
+
+    /** The zone in which a place lies; empty when the place or its zone is unknown. */
+    public Optional<Platform.Zone> zoneOf(String place) {
+        return place(place).flatMap(Platform.Place::zone).flatMap(zone -> platform.zones().stream()
+                .filter(each -> each.name().text().equals(zone.text())).findFirst());
+    }
+}

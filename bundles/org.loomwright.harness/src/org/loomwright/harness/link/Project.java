@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.harness.link;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.loomwright.harness.Kit;
+import org.loomwright.harness.Part;
+import org.loomwright.harness.Problem;
+import org.loomwright.harness.Source;
+import org.loomwright.harness.Waiver;
+
+/**
+ * All sources of a project, joined. Immutable; safe for use by several threads.
+ *
+ * @param sources   the files, ordered by name
+ * @param platforms by name, in order of file and place
+ * @param parts     catalogue parts by name
+ * @param wirings   drawings and harnesses by name, in order of file and place
+ * @param kits      by name, in order of file and place
+ * @param waivers   in order of file and place
+ * @param problems  what is wrong with the text and its names, ordered by place
+ */
+public record Project(List<Source> sources, Map<String, PlatformView> platforms, Map<String, Part> parts,
+        Map<String, WiringView> wirings, Map<String, Kit> kits, List<Waiver> waivers, List<Problem> problems) {
+
+    /**
+     * Joins sources. Never throws for what a person wrote: a name that nothing has is left out and reported. Linear in
+     * the size of the sources, but for conditions. The order of {@code sources} does not matter.
+     */
+    public static Project link(List<Source> sources) {
+        return new Linker(sources).link();
+    }
+
+    /** The drawings, in order. */
+    public List<WiringView> drawings() {
+        return wirings.values().stream().filter(view -> !view.wiring().isHarness()).toList();
+    }
+
+    /** The harnesses of ours, in order. */
+    public List<WiringView> harnesses() {
+        return wirings.values().stream().filter(view -> view.wiring().isHarness()).toList();
+    }
+
+    /** The drawing or harness of that name. */
+    public Optional<WiringView> wiring(String name) {
+        return Optional.ofNullable(wirings.get(name));
+    }
+
+    /** The text of a source; empty when there is no such file. */
+    public Optional<String> text(String file) {
+        return sources.stream().filter(source -> source.file().equals(file)).map(Source::text).findFirst();
+    }
+}
