@@ -11,6 +11,7 @@ import org.loomwright.condition.Expression.Choice;
 import org.loomwright.condition.Expression.Compare;
 import org.loomwright.condition.Expression.Range;
 import org.loomwright.condition.Problem.Kind;
+import org.loomwright.quantity.Spelling;
 
 /** What the names in a condition mean on a platform. */
 final class Names {
@@ -25,8 +26,7 @@ final class Names {
     /** Nothing, for this reason. */
     record Mistake(Kind kind, String message, String subject, Optional<String> candidate) implements Meaning {
         Problem at(Expression expression) {
-            String hint = candidate.map(name -> "; did you mean " + name + "?").orElse("");
-            return new Problem(kind, message + hint, subject, expression.offset(), expression.length(), candidate);
+            return new Problem(kind, message, subject, expression.offset(), expression.length(), candidate);
         }
     }
 

@@ -14,6 +14,7 @@ import org.loomwright.harness.Ref;
 import org.loomwright.harness.Source;
 import org.loomwright.harness.Span;
 import org.loomwright.harness.TextEdit;
+import org.loomwright.quantity.Spelling;
 
 /** Collects what is wrong with names and conditions while a project is joined. Not safe for use by several threads. */
 final class Problems {
@@ -35,7 +36,7 @@ final class Problems {
 
     /** A name that nothing of that sort has. */
     void unknown(String sort, Ref ref, Collection<String> known) {
-        var near = NearestName.of(ref.text(), known);
+        var near = Spelling.nearest(ref.text(), known);
         Span name = new Span(ref.span().file(), ref.span().offset(), ref.text().length(), ref.span().line(),
                 ref.span().column());
         String where = ref.owner().isEmpty() ? "" : " in \"" + ref.owner() + "\"";

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.quantity;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class SpellingTest {
+
+    private static final List<String> NAMES = List.of("saloon", "coupe", "estate", "headlampLeft", "headlampRight");
+
+    @Test
+    void aSlipOfTheHandIsForgiven() {
+        assertEquals(Optional.of("coupe"), Spelling.nearest("coup", NAMES));
+        assertEquals(Optional.of("saloon"), Spelling.nearest("slaoon", NAMES));
+        assertEquals(Optional.of("headlampLeft"), Spelling.nearest("headlampleft", NAMES));
+    }
+
+    @Test
+    void aStrangerIsNot() {
+        assertEquals(Optional.empty(), Spelling.nearest("fan", NAMES));
+    }
+
+    @Test
+    void betweenTwoThatAreEquallyNearNothingIsGuessed() {
+        assertEquals(Optional.empty(), Spelling.nearest("headlamp1", List.of("headlamp2", "headlamp3")));
+        assertEquals(Optional.empty(), Spelling.nearest("headlamp1", List.of("headlamp3", "headlamp2")));
+    }
+
+    @Test
+    void aShortNameIsGuessedOnlyFromItsOwnLetters() {
+        assertEquals(Optional.empty(), Spelling.nearest("J3", List.of("J1")));
+        assertEquals(Optional.of("J1"), Spelling.nearest("j1", List.of("J1")));
+        assertEquals(Optional.of("mm"), Spelling.nearest("mmm", List.of("mm")));
+        assertEquals(Optional.of("in"), Spelling.nearest("ni", List.of("in")));
+    }
+
+    @Test
+    void aLetterOrNoneIsNeverGuessedAt() {
+        assertEquals(Optional.empty(), Spelling.nearest("", NAMES));
+        assertEquals(Optional.empty(), Spelling.nearest("x", List.of("y")));
+    }
+}
