@@ -1,0 +1,215 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.rules;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.loomwright.condition.Condition;
+import org.loomwright.condition.Resolution;
+import org.loomwright.condition.TooManyCombinations;
+import org.loomwright.harness.Circuit;
+import org.loomwright.harness.Fact;
+import org.loomwright.harness.Waiver;
+import org.loomwright.harness.link.Project;
+import org.loomwright.harness.link.WireView;
+import org.loomwright.harness.link.WiringView;
+import org.loomwright.rules.RuleInfo.Kind;
+import org.loomwright.rules.RuleInfo.Scope;
+
+/**
+ * Marks the findings that a person accepted. An acceptance for some vehicles parts a finding in two: the accepted part
+ * and the rest. A waiver that accepts nothing, or no longer, is a finding of its own.
+ */
+final class Acceptances {
+
+    static final RuleInfo UNUSED = new RuleInfo("waiver-unused", "Does each waiver accept something?", Severity.WARNING,
+            Kind.TRANSCRIPTION, Scope.PROJECT, "the meaning of the language");
+    static final RuleInfo EXPIRED = new RuleInfo("waiver-expired", "Has the last day of a waiver passed?",
+            Severity.WARNING, Kind.TRANSCRIPTION, Scope.PROJECT, "the meaning of the language");
+    static final List<RuleInfo> RULES = List.of(UNUSED, EXPIRED);
+
+    private record AsFactory(Fact<String> reason, Condition when) {
+    }
+
+    private final Project project;
+    private final RuleBook book;
+    private final Settings settings;
+    private final Map<String, List<AsFactory>> asFactory = new HashMap<>();
+
+    Acceptances(Project project, RuleBook book, Settings settings) {
+        this.project = project;
+        this.book = book;
+        this.settings = settings;
+        project.wirings().values().forEach(this::collect);
+    }
+
+    private void collect(WiringView view) {
+        for (WiringView.CircuitView circuit : view.circuits()) {
+            circuit.circuit().asFactory().ifPresent(
+                    reason -> collect(view, circuit.circuit().name().text(), reason, circuit.when()));
+        }
+        for (WireView wire : view.wires()) {
+            for (Optional<Fact<String>> each : List.of(wire.wire().asFactory(), circuit(wire.circuit()))) {
+                each.ifPresent(reason -> collect(view, wire.label(), reason, wire.when()));
+            }
+        }
+    }
+
+    private static Optional<Fact<String>> circuit(Circuit circuit) {
+        return circuit.asFactory();
+    }
+
+    private void collect(WiringView view, String element, Fact<String> reason, Condition within) {
+        try {
+            Resolution resolution = view.platform().vehicles().resolve(reason.when());
+            if (resolution.isGood()) {
+                asFactory.computeIfAbsent(view.name() + ":" + element, key -> new ArrayList<>())
+                        .add(new AsFactory(reason, resolution.condition().and(within)));
+            }
+        } catch (TooManyCombinations e) {
+            // what cannot be followed accepts nothing
+        }
+    }
+
+    /** The findings with those parts marked that were accepted, and findings about waivers that accept nothing. */
+    List<Finding> apply(List<Finding> findings) {
+        List<Finding> open = new ArrayList<>(findings);
+        List<Finding> done = new ArrayList<>();
+        Set<Waiver> used = new HashSet<>();
+        for (Waiver waiver : project.waivers()) {
+            if (expired(waiver)) {
+                continue;
+            }
+            List<Finding> rest = new ArrayList<>();
+            for (Finding finding : open) {
+                if (!waiver.rule().text().equals(finding.rule()) || !named(waiver).equals(finding.element())) {
+                    rest.add(finding);
+                } else if (accept(finding, when(waiver, finding), acceptance(waiver), rest, done)) {
+                    used.add(waiver);
+                }
+            }
+            open = rest;
+        }
+        List<Finding> rest = new ArrayList<>();
+        open.forEach(finding -> keepAsFactory(finding, rest, done));
+        done.addAll(rest);
+        project.waivers().stream().filter(waiver -> expired(waiver) || !used.contains(waiver))
+                .forEach(waiver -> done.add(about(waiver)));
+        return done;
+    }
+
+    private void keepAsFactory(Finding finding, List<Finding> rest, List<Finding> done) {
+        boolean engineering = book.info(finding.rule()).filter(info -> info.kind() == Kind.ENGINEERING).isPresent();
+        List<Finding> open = List.of(finding);
+        for (AsFactory each : engineering ? asFactory.getOrDefault(finding.element(), List.of())
+                : List.<AsFactory>of()) {
+            List<Finding> left = new ArrayList<>();
+            Finding.Acceptance acceptance = new Finding.Acceptance(Finding.Acceptance.How.AS_FACTORY,
+                    each.reason().value(), each.reason().span());
+            open.forEach(part -> accept(part, Optional.of(each.when()), acceptance, left, done));
+            open = left;
+        }
+        rest.addAll(open);
+    }
+
+    /** Parts a finding; returns whether some of it was accepted. Nothing is where the parts cannot be followed. */
+    private static boolean accept(Finding finding, Optional<Condition> when, Finding.Acceptance acceptance,
+            List<Finding> rest, List<Finding> done) {
+        try {
+            return part(finding, when, acceptance, rest, done);
+        } catch (TooManyCombinations e) {
+            rest.add(finding);
+            return false;
+        }
+    }
+
+    private static boolean part(Finding finding, Optional<Condition> when, Finding.Acceptance acceptance,
+            List<Finding> rest, List<Finding> done) {
+        if (when.isEmpty()) {
+            rest.add(finding);
+            return false;
+        }
+        if (finding.affected().isEmpty()) {
+            done.add(with(finding, finding.affected(), Optional.of(acceptance)));
+            return true;
+        }
+        Finding.Affected affected = finding.affected().get();
+        Condition both = affected.condition().and(when.get());
+        Condition left = affected.condition().minus(when.get());
+        if (both.isNever()) {
+            rest.add(finding);
+            return false;
+        }
+        Finding accepted = with(finding, part(affected, both), Optional.of(acceptance));
+        if (!left.isNever()) {
+            rest.add(with(finding, part(affected, left), Optional.empty()));
+        }
+        done.add(accepted);
+        return true;
+    }
+
+    private static Optional<Finding.Affected> part(Finding.Affected whole, Condition part) {
+        if (part.equals(whole.condition())) {
+            return Optional.of(whole);
+        }
+        Finding.Affected words = Joining.inWords(part);
+        return Optional.of(new Finding.Affected(part, words.words(), words.tally(),
+                whole.bounded() || words.bounded()));
+    }
+
+    private static Finding with(Finding finding, Optional<Finding.Affected> affected,
+            Optional<Finding.Acceptance> acceptance) {
+        return new Finding(finding.rule(), finding.severity(), finding.inherited(), finding.element(),
+                finding.subject(), finding.sentence(), finding.derivation(), finding.basis(), affected,
+                finding.place(), finding.related(), finding.advice(), finding.fixes(), acceptance,
+                finding.fingerprint());
+    }
+
+    private static String named(Waiver waiver) {
+        return waiver.element().isEmpty() ? waiver.target().text() : waiver.target().text() + ":" + waiver.element();
+    }
+
+    private static Finding.Acceptance acceptance(Waiver waiver) {
+        return new Finding.Acceptance(Finding.Acceptance.How.WAIVED, waiver.reason(), waiver.span());
+    }
+
+    /** The vehicles of a waiver, as far as its condition can be read without a mistake: a slip never accepts more. */
+    private static Optional<Condition> when(Waiver waiver, Finding finding) {
+        if (finding.affected().isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            Resolution resolution = finding.affected().get().condition().vehicles().resolve(waiver.when());
+            return resolution.isGood() ? Optional.of(resolution.condition()) : Optional.empty();
+        } catch (TooManyCombinations e) {
+            return Optional.empty();
+        }
+    }
+
+    private boolean expired(Waiver waiver) {
+        Optional<LocalDate> today = settings.today();
+        return today.isPresent() && waiver.until().filter(last -> today.get().isAfter(last)).isPresent();
+    }
+
+    private Finding about(Waiver waiver) {
+        RuleInfo info = expired(waiver) ? EXPIRED : UNUSED;
+        boolean known = book.info(waiver.rule().text()).isPresent();
+        String sentence = expired(waiver)
+                ? "the waiver of " + waiver.rule() + " on " + named(waiver) + " held until "
+                        + waiver.until().orElseThrow()
+                : "the waiver of " + waiver.rule() + " on " + named(waiver) + " accepts nothing"
+                        + (known ? "" : ": there is no such rule");
+        String advice = expired(waiver) ? "mend what it accepted, or judge it anew and give another day"
+                : known ? "remove it, or check the element and the vehicles that it names"
+                : "check the name of the rule";
+        Finding.Label place = new Finding.Label(known || expired(waiver) ? waiver.span() : waiver.rule().span(), "");
+        return new Finding(info.id(), info.severity(), false, named(waiver), "waiver on " + named(waiver), sentence,
+                List.of(), info.basis(), Optional.empty(), place, List.of(), advice, List.of(), Optional.empty(),
+                Fingerprints.of(info.id(), named(waiver), waiver.rule().text(), waiver.name().text()));
+    }
+}

@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.loomwright.condition.Condition;
+import org.loomwright.harness.Span;
+import org.loomwright.harness.TextEdit;
+
+/**
+ * A finding while a rule writes it. Its sentence names no vehicles: they are in the condition, so that findings that
+ * are equal but for their vehicles can be joined.
+ */
+public final class Draft {
+
+    private final Findings findings;
+    final RuleInfo info;
+    final String element;
+    final String subject;
+    final List<String> derivation = new ArrayList<>();
+    final List<Finding.Label> related = new ArrayList<>();
+    final List<Finding.Fix> fixes = new ArrayList<>();
+    Severity severity;
+    boolean inherited;
+    boolean bounded;
+    Optional<Condition> condition = Optional.empty();
+    Finding.Label place = new Finding.Label(Span.NONE, "");
+    String sentence = "";
+    String advice = "";
+    String key = "";
+
+    Draft(Findings findings, RuleInfo info, String element, String subject, boolean inherited) {
+        this.findings = findings;
+        this.info = info;
+        this.element = element;
+        this.subject = subject;
+        this.inherited = inherited;
+        this.severity = info.severity();
+    }
+
+    /** Sets the vehicles for which it holds. A draft that holds for none is dropped when it is reported. */
+    public Draft when(Condition vehicles) {
+        condition = Optional.of(vehicles);
+        return this;
+    }
+
+    /** Says what is wrong, in one sentence without vehicles and without full stop. */
+    public Draft says(String words) {
+        sentence = words;
+        return this;
+    }
+
+    /** Sets the span at fault. */
+    public Draft at(Span span, String label) {
+        place = new Finding.Label(span, label);
+        return this;
+    }
+
+    /** Adds a span that belongs to it; one that nothing states is left out. */
+    public Draft see(Span span, String label) {
+        Finding.Label added = new Finding.Label(span, label);
+        if (!span.equals(Span.NONE) && !related.contains(added)) {
+            related.add(added);
+        }
+        return this;
+    }
+
+    /** Adds a step of the derivation. */
+    public Draft step(String words) {
+        derivation.add(words);
+        return this;
+    }
+
+    /** Says what to try. */
+    public Draft advise(String words) {
+        advice = words;
+        return this;
+    }
+
+    /** Offers a change of the text. */
+    public Draft fix(String title, TextEdit... edits) {
+        fixes.add(new Finding.Fix(title, List.of(edits)));
+        return this;
+    }
+
+    /** Weighs it otherwise than the rule's other findings. */
+    public Draft weighs(Severity other) {
+        severity = other;
+        return this;
+    }
+
+    /** Says that something of ours has a part in it although its element is the factory's. */
+    public Draft ours() {
+        inherited = false;
+        return this;
+    }
+
+    /** Tells it from other findings of the rule on the same element; goes into the fingerprint. */
+    public Draft key(String words) {
+        key = words;
+        return this;
+    }
+
+    /** Says that the search for vehicles was cut off. */
+    public Draft bounded() {
+        bounded = true;
+        return this;
+    }
+
+    /** Hands it in. */
+    public void report() {
+        findings.add(this);
+    }
+}

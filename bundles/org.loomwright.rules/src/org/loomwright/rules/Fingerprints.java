@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.rules;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+
+/** Names for findings that stay when lines move: a hash of what the finding is about, without any place. */
+final class Fingerprints {
+
+    private static final int BYTES = 16;
+    private static final Comparator<Finding> ORDER = Comparator
+            .comparing((Finding finding) -> finding.place().span())
+            .thenComparing(Finding::rule)
+            .thenComparing(Finding::element)
+            .thenComparing(Finding::sentence)
+            .thenComparing(finding -> String.join("\n", finding.derivation()))
+            .thenComparing(Finding::fingerprint)
+            .thenComparing(finding -> finding.affected().map(Finding.Affected::words).orElse(""));
+
+    private Fingerprints() {
+    }
+
+    /** The first 16 bytes of the SHA-256 of some words, in hexadecimal digits. */
+    static String of(String... words) {
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            for (String word : words) {
+                digest.update(word.getBytes(StandardCharsets.UTF_8));
+                digest.update((byte) 0);
+            }
+            return HexFormat.of().formatHex(digest.digest(), 0, BYTES);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** The findings in order, each with a fingerprint of its own: a second one of a kind is numbered. */
+    static List<Finding> distinct(List<Finding> findings) {
+        Map<String, Integer> seen = new HashMap<>();
+        List<Finding> distinct = new ArrayList<>(findings.size());
+        for (Finding finding : findings.stream().sorted(ORDER).toList()) {
+            int before = seen.merge(finding.fingerprint(), 1, Integer::sum);
+            distinct.add(before == 1 ? finding : renamed(finding, of(finding.fingerprint(), Integer.toString(before))));
+        }
+        return distinct;
+    }
+
+    private static Finding renamed(Finding finding, String fingerprint) {
+        return new Finding(finding.rule(), finding.severity(), finding.inherited(), finding.element(),
+                finding.subject(), finding.sentence(), finding.derivation(), finding.basis(), finding.affected(),
+                finding.place(), finding.related(), finding.advice(), finding.fixes(), finding.acceptance(),
+                fingerprint);
+    }
+}

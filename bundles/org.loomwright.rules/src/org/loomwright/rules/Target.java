@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.rules;
+
+import java.util.List;
+import java.util.Optional;
+import org.loomwright.harness.link.ConnectorView;
+import org.loomwright.harness.link.PlatformView;
+import org.loomwright.harness.link.WireView;
+import org.loomwright.harness.link.WiringView;
+import org.loomwright.rules.connection.Connections;
+import org.loomwright.rules.connection.WireEnd;
+
+/** What a rule looks at in one go. */
+public sealed interface Target {
+
+    /** Returns words for people, for progress and for what could not be followed to its end. */
+    String words();
+
+    /** Returns the id under which a waiver would name it. */
+    String element();
+
+    /** A circuit with its wires. */
+    record OfCircuit(WiringView wiring, WiringView.CircuitView circuit, List<WireView> wires) implements Target {
+        @Override
+        public String words() {
+            return "circuit " + circuit.circuit().name() + " of " + wiring.name();
+        }
+
+        @Override
+        public String element() {
+            return wiring.name() + ":" + circuit.circuit().name();
+        }
+    }
+
+    /** A connector with the wire ends in its cavities. */
+    record OfHousing(WiringView wiring, ConnectorView connector, List<WireEnd> ends) implements Target {
+        @Override
+        public String words() {
+            return "connector " + connector.name() + " of " + wiring.name();
+        }
+
+        @Override
+        public String element() {
+            return wiring.name() + ":" + connector.name();
+        }
+    }
+
+    /** A drawing or harness. */
+    record OfHarness(WiringView wiring, Shapes shapes) implements Target {
+        @Override
+        public String words() {
+            return (wiring.wiring().isHarness() ? "harness " : "drawing ") + wiring.name();
+        }
+
+        @Override
+        public String element() {
+            return wiring.name();
+        }
+    }
+
+    /**
+     * Everything that is connected with one choice of what is fitted in each position.
+     *
+     * @param connections the connections
+     * @param factory     with a harness of ours fitted: the connections as the factory made them
+     * @param shapes      the shapes of what is fitted
+     */
+    record OfNetwork(Connections connections, Optional<Connections> factory, Shapes shapes) implements Target {
+        @Override
+        public String words() {
+            return "connections " + connections.fitment().words();
+        }
+
+        @Override
+        public String element() {
+            return connections.fitment().platform().name();
+        }
+    }
+
+    /** A platform with its drawings and harnesses. */
+    record OfPlatform(PlatformView platform, List<WiringView> wirings) implements Target {
+        @Override
+        public String words() {
+            return "platform " + platform.name();
+        }
+
+        @Override
+        public String element() {
+            return platform.name();
+        }
+    }
+}
