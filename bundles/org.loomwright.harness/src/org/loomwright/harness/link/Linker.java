@@ -163,9 +163,7 @@ final class Linker {
         Set<String> items = new TreeSet<>(new NaturalOrder());
         items.addAll(parts.keySet());
         views.values().stream().filter(view -> view.wiring().isHarness()).forEach(view -> items.add(view.name()));
-        Optional<PlatformView> platform = kit.platform().map(ref -> platforms.get(ref.text()))
-                .or(() -> kit.contents().stream().map(content -> views.get(content.item().text()))
-                        .filter(view -> view != null).map(WiringView::platform).findFirst());
+        Optional<PlatformView> platform = platformOf(kit);
         kit.platform().filter(ref -> !platforms.containsKey(ref.text()))
                 .ifPresent(ref -> problems.unknown("platform", ref, platforms.keySet()));
         kit.needs().filter(need -> !kits.containsKey(need.kit().text()))
@@ -183,6 +181,8 @@ final class Linker {
 
     private void waiver(Waiver waiver) {
         String target = waiver.target().text();
+        platformOf(target).ifPresent(platform -> new Facts(problems, platform.vehicles(), parts)
+                .condition(waiver.when(), waiver.span(), platform.vehicles().all()));
         if (!target.isEmpty() && !views.containsKey(target) && !kits.containsKey(target)
                 && !platforms.containsKey(target)) {
             Set<String> known = new TreeSet<>(new NaturalOrder());
@@ -191,5 +191,17 @@ final class Linker {
             known.addAll(platforms.keySet());
             problems.unknown("drawing, harness, kit or platform", waiver.target(), known);
         }
+    }
+
+    private Optional<PlatformView> platformOf(String name) {
+        return Optional.ofNullable(views.get(name)).map(WiringView::platform)
+                .or(() -> Optional.ofNullable(platforms.get(name)))
+                .or(() -> Optional.ofNullable(kits.get(name)).flatMap(this::platformOf));
+    }
+
+    private Optional<PlatformView> platformOf(Kit kit) {
+        return kit.platform().map(ref -> platforms.get(ref.text()))
+                .or(() -> kit.contents().stream().map(content -> views.get(content.item().text()))
+                        .filter(view -> view != null).map(WiringView::platform).findFirst());
     }
 }

@@ -148,6 +148,14 @@ class ProjectTest {
     }
 
     @Test
+    void aMistakeInTheConditionOfAWaiverIsReported() {
+        var waiver = new org.loomwright.harness.Waiver(draft.name(""), draft.name("orphan-wire"), draft.ref("front64"),
+                "12a", "measured", Optional.empty(), new Expression.Choice("salon"), draft.span());
+        assertEquals(List.of("condition-unknown-choice"),
+                Draft.codes(Draft.link(draft.orrin(), draft.catalogue(), drawing("front64", EARLY), waiver)));
+    }
+
+    @Test
     void linkingGrowsLinearlyInConditionWork() {
         assertTrue(workFor(200) <= 11 * workFor(20), "decision nodes built must not grow faster than the wires");
     }
