@@ -111,7 +111,8 @@ public record Part(Kind kind, Name name, String title, List<Fact<Figure>> figure
     }
 
     /** One size that a cable is made in. */
-    public record Size(ConductorSize size, Optional<Quantity> diameter, Optional<Quantity> mass, String basis, Span span) {
+    public record Size(ConductorSize size, Optional<Quantity> diameter, Optional<Quantity> mass, String basis,
+            Span span) {
     }
 
     /** A pin of a device or a cavity of a housing. */

@@ -14,8 +14,8 @@ public final class Spelling {
 
     /**
      * Returns the one word that is nearest: the same but for case, one change away, or two for words of six letters and
-     * more. A word of two letters tolerates a swap or a letter too many, a single letter nothing. Empty if none is near or
-     * two are equally near.
+     * more. A word of two letters tolerates a swap or a letter too many, a single letter nothing. Empty if none is near
+     * or two are equally near.
      */
     public static Optional<String> nearest(String given, Collection<String> words) {
         if (given.length() < 2 || given.length() > LONGEST) {

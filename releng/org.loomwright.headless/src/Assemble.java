@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: EPL-2.0
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.FileTime;
+import java.security.MessageDigest;
+import java.time.Instant;
+import java.util.Enumeration;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import java.util.zip.ZipOutputStream;
+
+/**
+ * Makes the folder that the command line runs from.
+ *
+ * <p>{@code lib/} gets each jar of the class path without its signature, since the start-up cache of the JVM leaves out
+ * the classes of signed jars. {@code classpath} holds the jars in order, as {@code lib/a.jar:lib/b.jar}; {@code hash} a
+ * hash of all their bytes, after which the start-up cache is named; {@code stamp} carries the time at which the build
+ * began: whatever was changed later is not in it. A jar whose bytes did not change is left as it was.
+ */
+public final class Assemble {
+
+    private static final Pattern SIGNATURE = Pattern.compile("META-INF/[^/]+\\.(SF|RSA|DSA|EC)");
+    private static final Pattern VERSION = Pattern.compile("-[0-9].*\\.jar$");
+
+    private Assemble() {
+    }
+
+    /** Arguments: the file with the class path as Maven has it, the folder to make, the time the build began. */
+    public static void main(String[] arguments) throws Exception {
+        List<Path> jars = Stream.of(Files.readString(Path.of(arguments[0])).trim().split(":")).map(Path::of).toList();
+        Path folder = Path.of(arguments[1]);
+        Path stamp = folder.resolve("stamp");
+        Files.deleteIfExists(stamp);
+        Path lib = Files.createDirectories(folder.resolve("lib"));
+        MessageDigest all = MessageDigest.getInstance("SHA-256");
+        Map<String, Path> named = new LinkedHashMap<>();
+        for (Path jar : jars) {
+            String name = name(jar);
+            if (named.putIfAbsent(name, jar) != null) {
+                throw new IOException(name + " stands twice on the class path: " + jar + " and " + named.get(name));
+            }
+            Path stripped = lib.resolve(name);
+            Path fresh = lib.resolve(name + ".new");
+            strip(jar, fresh);
+            if (Files.exists(stripped) && Files.mismatch(fresh, stripped) == -1) {
+                Files.delete(fresh);
+            } else {
+                Files.move(fresh, stripped, StandardCopyOption.REPLACE_EXISTING);
+            }
+            all.update(name.getBytes(StandardCharsets.UTF_8));
+            all.update(Files.readAllBytes(stripped));
+        }
+        for (Path old : list(lib)) {
+            if (!named.containsKey(old.getFileName().toString())) {
+                Files.delete(old);
+            }
+        }
+        Files.writeString(folder.resolve("classpath"), "lib/" + String.join(":lib/", named.keySet()) + "\n");
+        Files.writeString(folder.resolve("hash"), HexFormat.of().formatHex(all.digest(), 0, 10) + "\n");
+        Files.createFile(stamp);
+        Files.setLastModifiedTime(stamp, FileTime.from(Instant.parse(arguments[2])));
+    }
+
+    /** Our own jars go without a version: the path of a running installation then stays the same. */
+    private static String name(Path jar) {
+        String name = jar.getFileName().toString();
+        return name.startsWith("org.loomwright.") ? VERSION.matcher(name).replaceFirst(".jar") : name;
+    }
+
+    private static List<Path> list(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.toList();
+        }
+    }
+
+    private static void strip(Path signed, Path to) throws IOException {
+        try (ZipFile from = new ZipFile(signed.toFile());
+                OutputStream file = Files.newOutputStream(to);
+                ZipOutputStream out = new ZipOutputStream(file)) {
+            for (Enumeration<? extends ZipEntry> entries = from.entries(); entries.hasMoreElements();) {
+                ZipEntry entry = entries.nextElement();
+                if (SIGNATURE.matcher(entry.getName()).matches() || entry.isDirectory()) {
+                    continue;
+                }
+                ZipEntry copy = new ZipEntry(entry.getName());
+                copy.setTime(entry.getTime());
+                out.putNextEntry(copy);
+                try (InputStream in = from.getInputStream(entry)) {
+                    in.transferTo(out);
+                }
+                out.closeEntry();
+            }
+        }
+    }
+}
