@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.lang;
+
+import com.google.inject.Guice;
+import com.google.inject.Inject;
+import java.util.List;
+import org.eclipse.xtext.parser.IParseResult;
+import org.loomwright.harness.Element;
+import org.loomwright.harness.Source;
+import org.loomwright.lang.parser.LineParser;
+import org.loomwright.lang.snapshot.SnapshotBuilder;
+import org.loomwright.lang.text.LineIndex;
+import org.loomwright.lang.text.Problems;
+import org.loomwright.lang.text.TextDecoder;
+import org.loomwright.lang.text.TextDecoder.Decoded;
+import org.loomwright.model.loom.LoomFile;
+
+/**
+ * Reads sources of the language: decodes, parses, builds the snapshot, and drops the tree.
+ *
+ * <p>Refused before parsing, with a problem and without elements: more than 8 MiB, bytes that are no UTF-8 text, braces
+ * nested more than 20 or parentheses more than 50 deep. Equal bytes give equal sources. Time and space are O(bytes).
+ *
+ * <p>Thread contract: one reader may be used by any number of threads at once.
+ */
+public final class LoomReader implements SourceReader {
+    private final LineParser parser;
+    private final SnapshotBuilder builder;
+
+    @Inject
+    LoomReader(LineParser parser, SnapshotBuilder builder) {
+        this.parser = parser;
+        this.builder = builder;
+    }
+
+    /** Sets up what reading needs and returns a reader; this takes as long as reading a small project, so keep it. */
+    public static synchronized LoomReader create() {
+        ReadingModule.registerMetamodels();
+        LoomReader reader = Guice.createInjector(new ReadingModule()).getInstance(LoomReader.class);
+        // a first text, so that whatever is made on first use is made before threads share it
+        reader.read("", new byte[] {'\n'});
+        return reader;
+    }
+
+    @Override
+    public Source read(String file, byte[] bytes) {
+        Decoded decoded = TextDecoder.decode(bytes);
+        Problems problems = new Problems(new LineIndex(file, decoded.text()));
+        decoded.fault().ifPresent(fault -> problems.add(fault.code(), 0, 0, fault.message(), fault.advice()));
+        IParseResult tree = decoded.fault().isPresent() ? null : parser.parse(problems);
+        List<Element> elements = tree != null && tree.getRootASTElement() instanceof LoomFile root
+                ? builder.build(root, problems) : List.of();
+        return new Source(file, decoded.text(), elements, problems.sorted());
+    }
+}
