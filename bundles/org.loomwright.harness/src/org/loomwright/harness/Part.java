@@ -66,7 +66,7 @@ public record Part(Kind kind, Name name, String title, List<Fact<Figure>> figure
         STRIP,
         /** Crimp height. */
         HEIGHT,
-        /** Pull force; newtons are written as a plain word in the title until a unit exists. */
+        /** Least pull force of a crimp. */
         PULL,
         /** Length of a part, a link or an allowance. */
         LENGTH,

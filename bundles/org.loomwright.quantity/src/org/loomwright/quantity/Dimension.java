@@ -21,6 +21,8 @@ public enum Dimension {
     TIME("time"),
     /** SI unit kilogram. */
     MASS("mass"),
+    /** SI unit newton. */
+    FORCE("force"),
     /** A plain number; 1 is the whole. */
     RATIO("ratio");
 

@@ -37,6 +37,7 @@ public enum Unit {
     H("h", Dimension.TIME, "3600", "hr", "hrs", "hour", "hours"),
     G("g", Dimension.MASS, "0.001", "gram", "grams", "gm"),
     KG("kg", Dimension.MASS, "1", "kilo", "kilos", "kilogram", "kilograms", "kgs"),
+    N("N", Dimension.FORCE, "1", "newton", "newtons"),
     PERCENT("%", Dimension.RATIO, "0.01", "percent", "pct", "per cent");
 
     private final String symbol;

@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.app;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.loomwright.rules.Finding;
+import org.loomwright.rules.Report;
+import org.loomwright.rules.Severity;
+
+/**
+ * How many findings there are of each sort.
+ *
+ * @param errors    that count
+ * @param warnings  that count
+ * @param notes     that count
+ * @param inherited about what the factory did
+ * @param accepted  by a person
+ */
+public record Tally(int errors, int warnings, int notes, int inherited, int accepted) {
+
+    /** Counts a report. */
+    public static Tally of(Report report) {
+        int[] count = new int[Severity.values().length];
+        int inherited = 0;
+        int accepted = 0;
+        for (Finding finding : report.findings()) {
+            if (finding.counts()) {
+                count[finding.severity().ordinal()]++;
+            } else if (finding.inherited()) {
+                inherited++;
+            } else {
+                accepted++;
+            }
+        }
+        return new Tally(count[Severity.ERROR.ordinal()], count[Severity.WARNING.ordinal()],
+                count[Severity.NOTE.ordinal()], inherited, accepted);
+    }
+
+    /** {@code 2 errors, 1 warning, 3 notes}; {@code no findings}. Says nothing of what does not count. */
+    public String words() {
+        List<String> words = new ArrayList<>();
+        add(words, errors, "error");
+        add(words, warnings, "warning");
+        add(words, notes, "note");
+        return words.isEmpty() ? "no findings" : String.join(", ", words);
+    }
+
+    /** {@code not counted: 12 inherited (--inherited), 1 accepted (--accepted)}; empty when there are none. */
+    public String uncounted() {
+        List<String> words = new ArrayList<>();
+        if (inherited > 0) {
+            words.add(inherited + " inherited (--inherited)");
+        }
+        if (accepted > 0) {
+            words.add(accepted + " accepted (--accepted)");
+        }
+        return words.isEmpty() ? "" : "not counted: " + String.join(", ", words);
+    }
+
+    private static void add(List<String> words, int count, String what) {
+        if (count > 0) {
+            words.add(count + " " + what + (count == 1 ? "" : "s"));
+        }
+    }
+}

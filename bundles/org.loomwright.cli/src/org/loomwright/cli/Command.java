@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.cli;
+
+import org.loomwright.app.BadCall;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+
+/**
+ * One command of the command line. Its arguments are described by code, since reading annotations slows every start.
+ */
+interface Command {
+
+    /** The word that calls it. */
+    String name();
+
+    /** One line for the list of commands. */
+    String summary();
+
+    /** Adds the arguments and the help of the command. */
+    void describe(CommandSpec spec);
+
+    /**
+     * Does it.
+     *
+     * @return an {@link Exit} code
+     * @throws BadCall if the call cannot be carried out
+     */
+    int run(ParseResult arguments, Door door) throws BadCall;
+}

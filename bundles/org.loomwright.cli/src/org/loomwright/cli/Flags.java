@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.cli;
+
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.Locale;
+import org.loomwright.app.BadCall;
+import org.loomwright.app.print.Shown;
+import org.loomwright.rules.Settings;
+import org.loomwright.rules.Severity;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParseResult;
+
+/**
+ * The options that several commands share.
+ *
+ * @param json      true for {@code --format json}
+ * @param failOn    findings of this weight or more make the call end with 1
+ * @param shown     which findings that do not count are printed all the same
+ * @param quiet     true to print no summary and no progress
+ * @param settings  the day on which waivers are judged
+ */
+record Flags(boolean json, Severity failOn, Shown shown, boolean quiet, Settings settings) {
+
+    private static final String FORMAT = "--format";
+    private static final String FAIL_ON = "--fail-on";
+    private static final String INHERITED = "--inherited";
+    private static final String ACCEPTED = "--accepted";
+    private static final String QUIET = "--quiet";
+    private static final String TODAY = "--today";
+
+    /** Describes the options of a command that judges. */
+    static void judging(CommandSpec spec) {
+        format(spec);
+        spec.addOption(OptionSpec.builder(FAIL_ON).type(String.class).paramLabel("WEIGHT").description(
+                "End with 1 for findings of this weight or more: error, warning (default) or note.").build());
+        quiet(spec);
+    }
+
+    /** Describes the options of a command that runs the rules. */
+    static void checking(CommandSpec spec) {
+        judging(spec);
+        spec.addOption(flag(INHERITED, "Also print findings about what the factory did; they never count."));
+        spec.addOption(flag(ACCEPTED, "Also print findings that somebody accepted; they do not count."));
+        spec.addOption(OptionSpec.builder(TODAY).type(String.class).paramLabel("DATE").description(
+                "Judge waivers as on this day, 2027-06-30 for example (default: today, UTC).").build());
+    }
+
+    static void format(CommandSpec spec) {
+        spec.addOption(OptionSpec.builder(FORMAT).type(String.class).paramLabel("FORMAT").description(
+                "Print text (default) or json.").build());
+    }
+
+    static void quiet(CommandSpec spec) {
+        spec.addOption(flag(QUIET, "Print findings only: no summary, no progress."));
+    }
+
+    static OptionSpec flag(String name, String description) {
+        return OptionSpec.builder(name).type(boolean.class).arity("0").description(description).build();
+    }
+
+    /** Describes an option that names a folder to write to. */
+    static OptionSpec to(boolean required, String description) {
+        return OptionSpec.builder("--to").type(String.class).required(required).paramLabel("FOLDER")
+                .description(description).build();
+    }
+
+    /** Describes paths as positional arguments, at least one. */
+    static PositionalParamSpec paths(String label, String description) {
+        return PositionalParamSpec.builder().index("0..*").arity("1..*").required(true).type(List.class)
+                .auxiliaryTypes(String.class).paramLabel(label).description(description).build();
+    }
+
+    /** Describes one positional argument. */
+    static PositionalParamSpec one(int index, boolean required, String label, String description) {
+        return PositionalParamSpec.builder().index(Integer.toString(index)).arity(required ? "1" : "0..1")
+                .required(required).type(String.class).paramLabel(label).description(description).build();
+    }
+
+    /** Reads the options; those that the command does not have keep their defaults. */
+    static Flags of(ParseResult parsed) throws BadCall {
+        return new Flags(json(parsed), severity(parsed.matchedOptionValue(FAIL_ON, "warning")),
+                new Shown(parsed.hasMatchedOption(INHERITED), parsed.hasMatchedOption(ACCEPTED)),
+                parsed.hasMatchedOption(QUIET), settings(parsed.matchedOptionValue(TODAY, "")));
+    }
+
+    private static boolean json(ParseResult parsed) throws BadCall {
+        String format = parsed.matchedOptionValue(FORMAT, "text");
+        return switch (format) {
+            case "text" -> false;
+            case "json" -> true;
+            default -> throw new BadCall(FORMAT + " is text or json, not '" + format + "'");
+        };
+    }
+
+    private static Severity severity(String word) throws BadCall {
+        for (Severity severity : Severity.values()) {
+            if (severity.words().equals(word.toLowerCase(Locale.ROOT))) {
+                return severity;
+            }
+        }
+        throw new BadCall(FAIL_ON + " is error, warning or note, not '" + word + "'");
+    }
+
+    private static Settings settings(String day) throws BadCall {
+        try {
+            return Settings.on(day.isEmpty() ? LocalDate.now(ZoneOffset.UTC) : LocalDate.parse(day));
+        } catch (DateTimeParseException e) {
+            throw new BadCall(TODAY + " is a day like 2027-06-30, not '" + day + "'");
+        }
+    }
+}

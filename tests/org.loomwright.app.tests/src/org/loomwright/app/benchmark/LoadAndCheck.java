@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.app.benchmark;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.loomwright.app.OpenProject;
+import org.loomwright.app.load.Input;
+import org.loomwright.app.load.Loader;
+import org.loomwright.app.load.ProjectPlace;
+import org.loomwright.harness.Source;
+import org.loomwright.harness.link.Project;
+import org.loomwright.lang.LoomReader;
+import org.loomwright.lang.SourceReader;
+import org.loomwright.quantity.Cancel;
+import org.loomwright.quantity.Progress;
+import org.loomwright.rules.Report;
+import org.loomwright.rules.Settings;
+import org.loomwright.rules.standard.StandardRules;
+
+/**
+ * Prints how fast a large invented project is read, joined and checked, cold and warm, and the same for a DOM parser on
+ * an XML document of equal size, so that runs on different machines can be compared.
+ */
+public final class LoadAndCheck {
+
+    private static final double MEGA = 1e6;
+    private static final int WARM_RUNS = 5;
+
+    private LoadAndCheck() {
+    }
+
+    /** Takes the number of drawings and of wires in each; by default 100 and 699, about 5 MB. */
+    public static void main(String[] args) throws Exception {
+        int drawings = args.length > 0 ? Integer.parseInt(args[0]) : 100;
+        int wires = args.length > 1 ? Integer.parseInt(args[1]) : 699;
+        List<Input> inputs = new LargeProject(drawings, wires).inputs();
+        double megabytes = inputs.stream().mapToLong(Input::size).sum() / MEGA;
+        int threads = Runtime.getRuntime().availableProcessors();
+        say("%d drawings x %d wires, %d files, %.2f MB, %d threads, Java %s", drawings, wires, inputs.size(), megabytes,
+                threads, System.getProperty("java.version"));
+        SourceReader reader = timed("set up the language", 0, LoomReader::create);
+        Loader loader = new Loader(reader, threads);
+        Callable<List<Source>> load = () -> loader.load(inputs, Cancel.NEVER, Progress.NONE).sources();
+        List<Source> sources = timed("load, cold", megabytes, load);
+        Project project = timed("link, cold", megabytes, () -> Project.link(sources));
+        say("problems of the text: %d", project.problems().size());
+        Callable<Report> check = () -> StandardRules.engine().check(project, Settings.TIMELESS, Cancel.NEVER,
+                Progress.NONE);
+        Report report = timed("check, cold", megabytes, check);
+        say("findings: %d, calls of rules: %d", report.findings().size(), report.work().checks());
+        byte[] xml = xml(inputs.stream().mapToLong(Input::size).sum());
+        timed("DOM of equal size, cold", xml.length / MEGA, () -> dom(xml));
+        double loaded = best("load, warm", megabytes, load);
+        double linked = best("link, warm", megabytes, () -> Project.link(sources));
+        best("check, warm", megabytes, check);
+        double parsed = best("DOM of equal size, warm", xml.length / MEGA, () -> dom(xml));
+        Loader alone = new Loader(reader, 1);
+        best("load with one thread, warm", megabytes, () -> alone.load(inputs, Cancel.NEVER, Progress.NONE));
+        say("load and link take %.1f times as long as the DOM parser", (loaded + linked) / parsed);
+        opensAndAgrees(inputs, reader, project);
+    }
+
+    private static void opensAndAgrees(List<Input> inputs, SourceReader reader, Project project) throws Exception {
+        ProjectPlace place = new ProjectPlace("large", Path.of(""), "", inputs);
+        Project again = new OpenProject(reader, 1).open(place, Cancel.NEVER, Progress.NONE).project();
+        if (!again.sources().equals(project.sources())) {
+            throw new IllegalStateException("one thread and several read different things");
+        }
+    }
+
+    private static <T> T timed(String what, double megabytes, Callable<T> work) throws Exception {
+        long start = System.nanoTime();
+        T result = work.call();
+        print(what, (System.nanoTime() - start) / 1e9, megabytes);
+        return result;
+    }
+
+    private static double best(String what, double megabytes, Callable<?> work) throws Exception {
+        double best = Double.MAX_VALUE;
+        for (int i = 0; i < WARM_RUNS; i++) {
+            long start = System.nanoTime();
+            work.call();
+            best = Math.min(best, (System.nanoTime() - start) / 1e9);
+        }
+        print(what, best, megabytes);
+        return best;
+    }
+
+    private static void print(String what, double seconds, double megabytes) {
+        say(megabytes > 0 ? "%-28s %8.3f s  %7.2f MB/s" : "%-28s %8.3f s", what, seconds, megabytes / seconds);
+    }
+
+    private static void say(String format, Object... values) {
+        System.out.println(String.format(Locale.ROOT, format, values));
+    }
+
+    /** Wires as elements with attributes, until the document is large enough. */
+    private static byte[] xml(long size) {
+        StringBuilder text = new StringBuilder("<drawing>\n");
+        for (int i = 0; text.length() < size; i++) {
+            text.append("  <wire name=\"").append(i).append("\" size=\"18 ga\" from=\"J").append(i % 40).append(':')
+                    .append(i % 12).append("\" to=\"S").append(i % 160).append("\"/>\n");
+        }
+        return text.append("</drawing>\n").toString().getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static Object dom(byte[] xml) throws Exception {
+        try (ByteArrayInputStream in = new ByteArrayInputStream(xml)) {
+            return DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(in);
+        } catch (IOException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}

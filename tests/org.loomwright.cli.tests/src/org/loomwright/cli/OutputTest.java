@@ -1,0 +1,224 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Where results go, and what happens when they cannot go there. */
+class OutputTest {
+
+    private static final String PROJECT = """
+            platform orrin "Orrin 1200" {
+                years 1964 .. 1971
+                position front
+                place bulkhead
+                place lamp
+            }
+            catalogue parts {
+                cable pvc "PVC cable" {
+                    temperature 85 C
+                }
+            }
+            drawing front64 "Front 1964" of orrin fills front {
+                tolerance ± 2 mm
+                datum bulkhead
+                trunk main {
+                    breakout wing at 500 mm
+                }
+                branch b1 from wing to lamp 200 mm
+            }
+            harness ours "Front" of orrin fills front {
+                covers front64
+                cable pvc
+                datum bulkhead
+                trunk main {
+                    breakout wing at 500 mm
+                }
+                branch b1 from wing to lamp 250 mm
+            }
+            kit box "Front kit" revision "A" of orrin {
+                contains ours
+            }
+            """;
+
+    @TempDir
+    private Path folder;
+
+    @BeforeEach
+    void project() throws IOException {
+        Files.createDirectory(folder.resolve("p"));
+        Files.writeString(folder.resolve("p/all.loom"), PROJECT);
+    }
+
+    @Test
+    void proveSaysWhereItWroteAndWritesThere() throws IOException {
+        Call call = Call.in(folder, "prove", "p").isFine();
+        assertTrue(call.out().contains("p: nothing to object to"), call.out());
+        assertTrue(call.out().contains("fits the drawings as transcribed: 2 lengths from sheets"), call.out());
+        assertTrue(call.out().contains("loomwright-out/p: ours-wires.csv, ours-parts.csv, box-kit.csv"), call.out());
+        assertTrue(call.out().contains("not checked"), call.out());
+        assertFalse(call.out().toLowerCase(Locale.ROOT).contains("safe"), call.out());
+        assertEquals(List.of("loomwright-out/p/box-kit.csv", "loomwright-out/p/ours-parts.csv",
+                "loomwright-out/p/ours-wires.csv", "p/all.loom"), Call.files(folder));
+    }
+
+    @Test
+    void proveWritesNoListThatSomebodyCouldCutFromWhenItObjects() throws IOException {
+        Files.writeString(folder.resolve("p/all.loom"), PROJECT.replace("lamp 250 mm", "lamp 200 mm"));
+        Call call = Call.in(folder, "prove", "p").finds("fit-too-short", "p/all.loom:27:5");
+        assertTrue(call.out().contains("p: not proved"), call.out());
+        assertTrue(call.out().contains("none written"), call.out());
+        assertEquals(List.of("p/all.loom"), Call.files(folder));
+    }
+
+    @Test
+    void whatIsNotKnownIsNotProvedAndNotGuessed() throws IOException {
+        Files.writeString(folder.resolve("p/all.loom"), PROJECT.replace("lamp 200 mm", "lamp unknown"));
+        Call call = Call.in(folder, "fit", "p").finds("fit-not-proved", "p/all.loom:27:5");
+        assertTrue(call.out().contains("ours not proved: 1 length from sheets, 1 missing"), call.out());
+        assertEquals(Exit.FINE, Call.in(folder, "fit", "p", "--fail-on", "error").code());
+    }
+
+    @Test
+    void twoCallsWriteTheSameBytes() throws IOException {
+        Call.in(folder, "sheets", "p", "--to", "one").isFine();
+        Call.in(folder, "sheets", "p", "--to", "two").isFine();
+        for (String name : Call.files(folder.resolve("one"))) {
+            assertEquals(-1, Files.mismatch(folder.resolve("one").resolve(name), folder.resolve("two").resolve(name)));
+        }
+        assertEquals(3, Call.files(folder.resolve("two")).size());
+    }
+
+    @Test
+    void aFileInPlaceOfTheFolderIsOneLineAndNothingIsWritten() throws IOException {
+        Files.writeString(folder.resolve("taken"), "kept");
+        Call.in(folder, "sheets", "p", "--to", "taken").isRefused("cannot write to taken: it is not a folder");
+        Call.in(folder, "sheets", "p", "--to", "taken/below").isRefused("cannot write");
+        Call.in(folder, "prove", "p", "--to", "taken").isRefused("cannot write to taken: it is not a folder");
+        assertEquals("kept", Files.readString(folder.resolve("taken")));
+        assertEquals(List.of("p/all.loom", "taken"), Call.files(folder));
+    }
+
+    @Test
+    void aSheetNeverReplacesASource() throws IOException {
+        Path link = folder.resolve("out/ours-wires.csv");
+        Files.createDirectory(folder.resolve("out"));
+        Files.createSymbolicLink(link, folder.resolve("p/all.loom"));
+        Call.in(folder, "sheets", "p", "--to", "out")
+                .isRefused("will not write over something that is not a plain file");
+        assertEquals(PROJECT, Files.readString(folder.resolve("p/all.loom")));
+        assertTrue(Files.isSymbolicLink(link));
+    }
+
+    @Test
+    void aFolderInPlaceOfASheetStopsAllSheets() throws IOException {
+        Files.createDirectories(folder.resolve("out/ours-parts.csv"));
+        Call.in(folder, "sheets", "p", "--to", "out").isRefused("ours-parts.csv");
+        assertEquals(List.of(), Call.files(folder.resolve("out")));
+    }
+
+    @Test
+    void sheetsOfATextWithErrorsAreNotWritten() throws IOException {
+        Files.writeString(folder.resolve("p/all.loom"), PROJECT.replace("covers front64", "covers front46"));
+        Call call = Call.in(folder, "sheets", "p", "--to", "out").finds("name-unknown", "p/all.loom:");
+        assertTrue(call.out().contains("no list was written"), call.out());
+        assertFalse(Files.exists(folder.resolve("out")));
+    }
+
+    @Test
+    void anUnknownHarnessIsNamedWithThoseThatThereAre() {
+        Call.in(folder, "sheets", "p", "fornt", "--to", "out")
+                .isRefused("no harness and no kit is called 'fornt'; there is box, ours");
+        assertTrue(Call.in(folder, "sheets", "p", "ours", "--to", "out").isFine().out().contains("wrote 2 lists"));
+    }
+
+    @Test
+    void formatChangesOnlyWhenAskedTo() throws IOException {
+        String crooked = PROJECT.replace("    years", "  years");
+        Files.writeString(folder.resolve("p/all.loom"), crooked);
+        Call checked = Call.in(folder, "format", "p", "--check");
+        assertEquals(Exit.FINDINGS, checked.code());
+        assertTrue(checked.out().startsWith("would change p/all.loom\n"), checked.out());
+        assertEquals(crooked, Files.readString(folder.resolve("p/all.loom")));
+        assertEquals("changed p/all.loom\n1 of 1 file changed\n", Call.in(folder, "format", "p").isFine().out());
+        assertEquals(PROJECT, Files.readString(folder.resolve("p/all.loom")));
+        Call.in(folder, "format", "p", "--check").isFine();
+    }
+
+    @Test
+    void formatLeavesWhatIsNoText() throws IOException {
+        byte[] bytes = {0, 1, 2, 3, 0, 0, 0};
+        Files.write(folder.resolve("p/odd.loom"), bytes);
+        Call call = Call.in(folder, "format", "p");
+        assertEquals(Exit.FINDINGS, call.code());
+        assertTrue(call.err().startsWith("p/odd.loom:1:1: "), call.err());
+        assertEquals(7, Files.size(folder.resolve("p/odd.loom")));
+    }
+
+    @Test
+    void whoStopsReadingEndsNothing() {
+        OutputStream broken = new OutputStream() {
+            @Override
+            public void write(int one) throws IOException {
+                throw new IOException("Broken pipe");
+            }
+        };
+        ResultStream results = new ResultStream(broken);
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Door door = new Door(new PrintStream(results, false, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8), folder, Map.of(), false, false);
+        assertEquals(Exit.FINE, Main.run(new String[] {"check", "p"}, door));
+        assertEquals("", err.toString(StandardCharsets.UTF_8));
+        assertTrue(results.failure().isEmpty());
+    }
+
+    @Test
+    void aFullDiskBehindStandardOutputIsKept() {
+        ResultStream results = new ResultStream(new OutputStream() {
+            @Override
+            public void write(int one) throws IOException {
+                throw new IOException("No space left on device");
+            }
+        });
+        PrintStream out = new PrintStream(results, false, StandardCharsets.UTF_8);
+        out.println("x");
+        out.flush();
+        assertEquals("No space left on device", results.failure().orElseThrow());
+    }
+
+    @Test
+    void aFaultOfOursIsOneLineAndAFile() throws IOException {
+        PrintStream faulty = new PrintStream(new ByteArrayOutputStream(), false, StandardCharsets.UTF_8) {
+            @Override
+            public void print(String text) {
+                throw new IllegalStateException("made by a test");
+            }
+        };
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Path cache = folder.resolve("cache");
+        Door door = new Door(faulty, new PrintStream(err, true, StandardCharsets.UTF_8), folder,
+                Map.of("XDG_CACHE_HOME", cache.toString()), false, false);
+        assertEquals(Exit.FAULT, Main.run(new String[] {"check", "p"}, door));
+        String line = err.toString(StandardCharsets.UTF_8);
+        assertEquals(1, line.lines().count(), line);
+        String name = Call.files(cache).getFirst();
+        assertTrue(line.contains(name), line);
+        String details = Files.readString(cache.resolve(name));
+        assertTrue(details.contains("made by a test") && details.contains("arguments: [check, p]"), details);
+    }
+}
