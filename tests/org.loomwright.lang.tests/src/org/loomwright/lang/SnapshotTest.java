@@ -118,7 +118,7 @@ class SnapshotTest {
         assertEquals("33 CFR 183.425", part("gpt").figures().getFirst().value().basis());
         Part relay = part("relay30");
         assertEquals(List.of("rest", "on", "dropped"), relay.states().stream().map(Name::text).toList());
-        assertEquals(List.of("30-87 [closed] not heater", "30-87a [rest, dropped] always"), relay.joins().stream()
+        assertEquals(List.of("30-87 [on] not heater", "30-87a [rest, dropped] always"), relay.joins().stream()
                 .map(join -> join.from() + "-" + join.to() + " " + join.states() + " " + join.when().words()).toList());
         assertEquals(Part.Kind.SPLICE_METHOD, part("crimped").kind());
         assertEquals("light green", part("LG").word(Part.WordKind.CALLED).orElseThrow());
