@@ -23,7 +23,8 @@ import org.loomwright.condition.internal.NodeLimit;
  * speed by sharing one.
  */
 public final class Vehicles {
-    private static final int MOST_NODES = 2_000_000;
+    /** The usual bound on decision nodes; reaching it takes about 100 MB and some seconds. */
+    public static final int MOST_NODES = 2_000_000;
 
     private final ReentrantLock lock = new ReentrantLock();
     private final Space space;

@@ -4,6 +4,7 @@ package org.loomwright.harness.link;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.loomwright.condition.Condition;
 import org.loomwright.condition.TooManyCombinations;
+import org.loomwright.condition.Vehicles;
 import org.loomwright.harness.Catalogue;
 import org.loomwright.harness.Element;
 import org.loomwright.harness.Kit;
@@ -27,15 +29,23 @@ import org.loomwright.harness.Wiring;
 final class Linker {
 
     private final List<Source> sources;
+    private final int mostNodes;
     private final Problems problems;
     private final Map<String, Part> parts = new LinkedHashMap<>();
     private final Map<String, PlatformView> platforms = new LinkedHashMap<>();
+    private final Set<String> unread = new HashSet<>();
     private final Map<String, Wiring> wirings = new LinkedHashMap<>();
     private final Map<String, WiringView> views = new LinkedHashMap<>();
     private final Map<String, Kit> kits = new LinkedHashMap<>();
     private final List<Waiver> waivers = new ArrayList<>();
 
     Linker(List<Source> sources) {
+        this(sources, Vehicles.MOST_NODES);
+    }
+
+    /** With another bound on the work that the conditions of one platform may take; see {@link Vehicles#of}. */
+    Linker(List<Source> sources, int mostNodes) {
+        this.mostNodes = mostNodes;
         this.sources = sources.stream().sorted(Comparator.comparing(Source::file)).toList();
         this.problems = new Problems(this.sources);
     }
@@ -53,11 +63,11 @@ final class Linker {
                 }
             }
         }
-        PlatformLinker platformLinker = new PlatformLinker(problems, parts);
+        PlatformLinker platformLinker = new PlatformLinker(problems, parts, mostNodes);
         for (Platform platform : unlinked) {
             PlatformView before = platforms.get(platform.name().text());
             if (before == null) {
-                platforms.put(platform.name().text(), link(platformLinker, platform));
+                link(platformLinker, platform);
             } else {
                 problems.twice("platforms", platform.name(), before.platform().name());
             }
@@ -90,7 +100,7 @@ final class Linker {
     private void link(Wiring.Kind kind) {
         Set<String> colours = Colours.known(parts.values());
         for (Wiring wiring : wirings.values()) {
-            if (wiring.kind() != kind) {
+            if (wiring.kind() != kind || unread.contains(wiring.platform().text())) {
                 continue;
             }
             PlatformView platform = platforms.get(wiring.platform().text());
@@ -115,12 +125,12 @@ final class Linker {
         return new WiringLinker(problems, facts, wiring, platform, when, covers, wirings, colours).link();
     }
 
-    private PlatformView link(PlatformLinker linker, Platform platform) {
+    private void link(PlatformLinker linker, Platform platform) {
         try {
-            return linker.link(platform);
+            platforms.put(platform.name().text(), linker.link(platform));
         } catch (TooManyCombinations e) {
             tooMany(platform.name(), e);
-            return PlatformLinker.absent(new Ref(platform.name().text(), "", platform.name().span()));
+            unread.add(platform.name().text());
         }
     }
 
@@ -162,9 +172,9 @@ final class Linker {
     private void kit(Kit kit) {
         Set<String> items = new TreeSet<>(new NaturalOrder());
         items.addAll(parts.keySet());
-        views.values().stream().filter(view -> view.wiring().isHarness()).forEach(view -> items.add(view.name()));
+        wirings.values().stream().filter(Wiring::isHarness).forEach(each -> items.add(each.name().text()));
         Optional<PlatformView> platform = platformOf(kit);
-        kit.platform().filter(ref -> !platforms.containsKey(ref.text()))
+        kit.platform().filter(ref -> !platforms.containsKey(ref.text()) && !unread.contains(ref.text()))
                 .ifPresent(ref -> problems.unknown("platform", ref, platforms.keySet()));
         kit.needs().filter(need -> !kits.containsKey(need.kit().text()))
                 .ifPresent(need -> problems.unknown("kit", need.kit(), kits.keySet()));
@@ -183,8 +193,8 @@ final class Linker {
         String target = waiver.target().text();
         platformOf(target).ifPresent(platform -> new Facts(problems, platform.vehicles(), parts)
                 .condition(waiver.when(), waiver.span(), platform.vehicles().all()));
-        if (!target.isEmpty() && !views.containsKey(target) && !kits.containsKey(target)
-                && !platforms.containsKey(target)) {
+        if (!target.isEmpty() && !wirings.containsKey(target) && !kits.containsKey(target)
+                && !platforms.containsKey(target) && !unread.contains(target)) {
             Set<String> known = new TreeSet<>(new NaturalOrder());
             known.addAll(views.keySet());
             known.addAll(kits.keySet());

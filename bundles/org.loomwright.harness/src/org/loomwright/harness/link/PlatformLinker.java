@@ -1,14 +1,16 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.harness.link;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.loomwright.condition.Choices;
-import org.loomwright.condition.Condition;
 import org.loomwright.condition.Vehicles;
 import org.loomwright.harness.Device;
 import org.loomwright.harness.Name;
+import org.loomwright.harness.Part;
 import org.loomwright.harness.Platform;
 import org.loomwright.harness.Ref;
 
@@ -16,16 +18,18 @@ import org.loomwright.harness.Ref;
 final class PlatformLinker {
 
     private final Problems problems;
-    private final Map<String, org.loomwright.harness.Part> parts;
+    private final Map<String, Part> parts;
+    private final int mostNodes;
 
-    PlatformLinker(Problems problems, Map<String, org.loomwright.harness.Part> parts) {
+    PlatformLinker(Problems problems, Map<String, Part> parts, int mostNodes) {
+        this.mostNodes = mostNodes;
         this.problems = problems;
         this.parts = parts;
     }
 
     PlatformView link(Platform platform) {
         Choices choices = choices(platform);
-        Vehicles vehicles = Vehicles.of(choices);
+        Vehicles vehicles = Vehicles.of(choices, mostNodes);
         String file = platform.span().file();
         for (var problem : vehicles.problems()) {
             problems.condition(file, problem, platform.name().span());
@@ -64,7 +68,7 @@ final class PlatformLinker {
             facts.known("place", device.place(), platform.places().stream().map(place -> place.name().text()).toList());
             facts.known("ground", device.grounded(), grounds);
         }
-        return new PlatformView(platform, vehicles, java.util.Collections.unmodifiableMap(devices));
+        return new PlatformView(platform, vehicles, Collections.unmodifiableMap(devices));
     }
 
     private void names(String sort, List<Name> names) {
@@ -99,8 +103,8 @@ final class PlatformLinker {
 
     /** The view of a platform that does not exist: one vehicle without choices. */
     static PlatformView absent(Ref platform) {
-        Platform empty = new Platform(new Name(platform.text(), platform.span()), "", java.util.Optional.empty(),
-                java.util.Optional.empty(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
+        Platform empty = new Platform(new Name(platform.text(), platform.span()), "", Optional.empty(),
+                Optional.empty(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
                 List.of(), List.of(), List.of(), List.of(), platform.span());
         return new PlatformView(empty, Vehicles.of(Choices.builder().build()), Map.of());
     }

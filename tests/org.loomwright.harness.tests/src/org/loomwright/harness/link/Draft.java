@@ -56,6 +56,23 @@ final class Draft {
                 List.of(), List.of(), List.of(), List.of(), List.of(), span());
     }
 
+    /** A platform of that many pairs of options, each declared far from the one it needs: about 2^pairs nodes. */
+    Platform tangled(int pairs) {
+        List<Platform.Option> options = new ArrayList<>();
+        List<Platform.Constraint> constraints = new ArrayList<>();
+        for (int i = 0; i < 2 * pairs; i++) {
+            options.add(new Platform.Option(name("o" + i), "", false, span()));
+        }
+        for (int i = 0; i < pairs; i++) {
+            constraints.add(new Platform.Constraint(Name.NONE, new Expression.Choice("o" + i),
+                    Optional.of(new Expression.Choice("o" + (i + pairs))), span()));
+        }
+        Platform plain = orrin();
+        return new Platform(plain.name(), plain.title(), plain.supply(), plain.years(), plain.breaks(), plain.groups(),
+                options, constraints, plain.zones(), plain.places(), plain.positions(), plain.grounds(),
+                plain.straps(), plain.devices(), plain.modes(), plain.span());
+    }
+
     Catalogue catalogue() {
         return new Catalogue(name("parts"), "", List.of(part(Part.Kind.HOUSING, "socket3")), span());
     }
@@ -98,7 +115,11 @@ final class Draft {
     }
 
     static Project link(Element... elements) {
-        return Project.link(List.of(new Source("a.loom", " ".repeat(2_000), List.of(elements), List.of())));
+        return Project.link(List.of(source(elements)));
+    }
+
+    static Source source(Element... elements) {
+        return new Source("a.loom", " ".repeat(2_000), List.of(elements), List.of());
     }
 
     static List<String> codes(Project project) {

@@ -7,6 +7,7 @@ import static org.loomwright.harness.link.Draft.ALWAYS;
 
 import java.math.BigInteger;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.loomwright.condition.Expression;
@@ -153,6 +154,15 @@ class ProjectTest {
                 "12a", "measured", Optional.empty(), new Expression.Choice("salon"), draft.span());
         assertEquals(List.of("condition-unknown-choice"),
                 Draft.codes(Draft.link(draft.orrin(), draft.catalogue(), drawing("front64", EARLY), waiver)));
+    }
+
+    @Test
+    void aPlatformThatCannotBeCountedIsReportedOnceAndNotByEverythingThatRefersToIt() {
+        Project project = new Linker(List.of(Draft.source(draft.tangled(24), draft.catalogue(),
+                drawing("front64", EARLY),
+                draft.wiring(Wiring.Kind.HARNESS, "front", ALWAYS, List.of(), List.of(), "front64"))), 20_000).link();
+        assertEquals(List.of("too-many-combinations"), Draft.codes(project));
+        assertEquals(Map.of(), project.wirings());
     }
 
     @Test
