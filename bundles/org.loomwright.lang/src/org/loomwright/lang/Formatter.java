@@ -4,11 +4,11 @@ package org.loomwright.lang;
 import java.util.ArrayList;
 import java.util.List;
 import org.antlr.runtime.CommonToken;
+import org.loomwright.harness.LineIndex;
 import org.loomwright.lang.format.Layout;
 import org.loomwright.lang.lines.RawTokens;
 import org.loomwright.lang.lines.TokenTypes;
 import org.loomwright.lang.parser.antlr.internal.InternalLoomLexer;
-import org.loomwright.lang.text.LineIndex;
 import org.loomwright.lang.text.Problems;
 
 /**

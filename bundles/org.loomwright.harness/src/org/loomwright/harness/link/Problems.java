@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.loomwright.harness.LineIndex;
 import org.loomwright.harness.Name;
 import org.loomwright.harness.Problem;
 import org.loomwright.harness.Ref;

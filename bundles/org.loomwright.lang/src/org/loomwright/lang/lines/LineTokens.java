@@ -10,8 +10,8 @@ import org.antlr.runtime.CommonToken;
 import org.antlr.runtime.Token;
 import org.antlr.runtime.TokenSource;
 import org.eclipse.xtext.parser.antlr.Lexer;
+import org.loomwright.harness.LineIndex;
 import org.loomwright.lang.lines.Block.Starter;
-import org.loomwright.lang.text.LineIndex;
 import org.loomwright.lang.text.Problems;
 import org.loomwright.quantity.Spelling;
 

@@ -7,10 +7,10 @@ import org.antlr.runtime.RecognitionException;
 import org.eclipse.xtext.nodemodel.impl.NodeModelBuilder;
 import org.eclipse.xtext.parser.IParseResult;
 import org.eclipse.xtext.parser.ParseException;
+import org.loomwright.harness.LineIndex;
 import org.loomwright.lang.lines.Blocks;
 import org.loomwright.lang.lines.LineTokens;
 import org.loomwright.lang.parser.antlr.LoomParser;
-import org.loomwright.lang.text.LineIndex;
 import org.loomwright.lang.text.Problems;
 
 /**

@@ -3,8 +3,8 @@ package org.loomwright.lang.snapshot;
 
 import java.util.regex.Pattern;
 import org.eclipse.emf.ecore.EObject;
+import org.loomwright.harness.LineIndex;
 import org.loomwright.harness.Span;
-import org.loomwright.lang.text.LineIndex;
 import org.loomwright.lang.text.Problems;
 
 /** One file while its snapshot is built: its text, its lines, and what is wrong with it. */

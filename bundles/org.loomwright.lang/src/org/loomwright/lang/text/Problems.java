@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
+import org.loomwright.harness.LineIndex;
 import org.loomwright.harness.Problem;
 import org.loomwright.harness.Span;
 import org.loomwright.harness.TextEdit;

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
-package org.loomwright.lang.text;
+package org.loomwright.harness;
 
 import java.util.Arrays;
-import org.loomwright.harness.Span;
 
 /** Where the lines of one text start. Immutable; made in one pass, a look-up takes O(log lines). */
 public final class LineIndex {
