@@ -7,14 +7,20 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 
 /**
- * Works out how thick a bundle of round wires is. Leaves the search for a packing of wires of mixed sizes to others.
+ * Works out between what figures the diameter of a bundle of round wires lies. What the wires of a mixed bundle can be
+ * packed into is searched on demand: {@link BundleSize#packed}, {@link BundleSize#fits}.
  *
- * <p>O(n log n). Adding a wire never makes the bound smaller.
+ * <p>O(n log n). Adding a wire never makes the bound smaller. Sources: equal circles see {@link EqualCircles}; that
+ * circles with half the section of a circle always fit into it: Fekete, Keldenich and Scheffer, Packing Disks into
+ * Disks with Optimal Worst-Case Density, SoCG 2019.
  */
 public final class BundleDiameter {
 
     /** The handbook's factor: D = 1.2 sqrt(sum d²). */
     private static final double RULE_FACTOR = 1.2;
+
+    /** Wires of half the section of a circle fit into it. */
+    private static final double HALF_SECTION = Math.sqrt(2);
 
     /** Wires within this share of each other count as equal: a billionth, for figures converted from inches. */
     private static final double EQUAL = 1e-9;
@@ -48,7 +54,8 @@ public final class BundleDiameter {
         if (n <= EqualCircles.MOST && rising[0] >= largest * (1 - EQUAL)) {
             figures.add(new BundleSize.Figure(EqualCircles.known(n) * largest, BundleSize.Method.KNOWN_PACKING));
         }
+        figures.add(new BundleSize.Figure(HALF_SECTION * root, BundleSize.Method.HALF_SECTION));
         figures.add(new BundleSize.Figure(RULE_FACTOR * root, BundleSize.Method.RULE));
-        return new BundleSize(n, figures);
+        return new BundleSize(DoubleStream.of(rising).boxed().toList(), figures);
     }
 }

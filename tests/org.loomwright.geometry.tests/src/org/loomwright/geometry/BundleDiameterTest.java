@@ -39,10 +39,10 @@ class BundleDiameterTest {
         int n = Integer.parseInt(count);
         double published = Double.parseDouble(ratio);
         BundleSize size = equal(n, 2);
-        assertEquals(published, size.diameter().mm() / 2, 1e-4);
+        assertEquals(published, size.diameter().mm() / 2, 1e-14 * published);
         assertTrue(size.bound().mm() <= size.diameter().mm());
         if (status.equals("proven")) {
-            assertEquals(published, size.bound().mm() / 2, 1e-4);
+            assertEquals(published, size.bound().mm() / 2, 1e-14 * published);
         } else {
             assertTrue(size.bound().mm() / 2 < published - 1e-3, "what nobody has proven is no bound");
         }

@@ -9,12 +9,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** Reads figures from outside: rows of fields, with the source of the figures in comment lines on top. */
-final class Outside {
+public final class Outside {
 
     private Outside() {
     }
 
-    static List<String[]> rows(String file) {
+    /** Fields of each row of a file. */
+    public static List<String[]> rows(String file) {
         try (BufferedReader reader = new BufferedReader(new InputStreamReader(
                 Outside.class.getResourceAsStream(file), StandardCharsets.UTF_8))) {
             return reader.lines().filter(line -> !line.startsWith("#") && !line.isBlank())
