@@ -21,6 +21,8 @@ import org.loomwright.geometry.Segment;
 import org.loomwright.harness.Ours.SettingKind;
 import org.loomwright.harness.link.Project;
 import org.loomwright.quantity.Cancel;
+import org.loomwright.sketch.Sketch;
+import org.loomwright.sketch.WiringSketch;
 
 /** Branches that leave branches: the run along the trunk is used up first. */
 class BranchOnBranchTest {

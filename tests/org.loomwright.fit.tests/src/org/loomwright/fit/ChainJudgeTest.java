@@ -19,6 +19,8 @@ import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.Cancelled;
 import org.loomwright.quantity.Length;
 import org.loomwright.quantity.Tolerance;
+import org.loomwright.sketch.Sketch;
+import org.loomwright.sketch.WiringSketch;
 
 /** A harness laid into drawings, with the figures worked out by hand. */
 class ChainJudgeTest {

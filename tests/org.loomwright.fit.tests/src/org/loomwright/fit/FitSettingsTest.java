@@ -9,6 +9,8 @@ import org.loomwright.harness.Ours.SettingKind;
 import org.loomwright.harness.Run;
 import org.loomwright.quantity.Length;
 import org.loomwright.quantity.Tolerance;
+import org.loomwright.sketch.Sketch;
+import org.loomwright.sketch.WiringSketch;
 
 /** What a harness sets, for a place or for all of itself, and what holds when it does not. */
 class FitSettingsTest {

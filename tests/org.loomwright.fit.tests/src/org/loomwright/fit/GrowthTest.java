@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 import org.loomwright.harness.link.Project;
 import org.loomwright.quantity.Cancel;
+import org.loomwright.sketch.Sketch;
+import org.loomwright.sketch.WiringSketch;
 
 /** How the work of a whole judgement grows. */
 class GrowthTest {

@@ -15,6 +15,8 @@ import org.loomwright.harness.Part;
 import org.loomwright.harness.link.WireView;
 import org.loomwright.quantity.ConductorSize;
 import org.loomwright.quantity.Length;
+import org.loomwright.sketch.Sketch;
+import org.loomwright.sketch.WiringSketch;
 
 /** What lies together in each stretch, and the copper in it. */
 class BundlesTest {

@@ -14,6 +14,8 @@ import org.loomwright.harness.Ours;
 import org.loomwright.harness.Part;
 import org.loomwright.quantity.Length;
 import org.loomwright.quantity.Tolerance;
+import org.loomwright.sketch.Sketch;
+import org.loomwright.sketch.WiringSketch;
 
 /** Routes and cut lengths of wires, worked by hand. */
 class CutLengthsTest {

@@ -17,6 +17,8 @@ import org.loomwright.harness.Problem;
 import org.loomwright.harness.Span;
 import org.loomwright.quantity.Length;
 import org.loomwright.quantity.Tolerance;
+import org.loomwright.sketch.Sketch;
+import org.loomwright.sketch.WiringSketch;
 
 /** The tree of a drawing: stations, tolerances, provenance, routes and what is wrong with it. */
 class HarnessTreeTest {

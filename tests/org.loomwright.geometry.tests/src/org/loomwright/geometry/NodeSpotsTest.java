@@ -10,6 +10,8 @@ import org.loomwright.condition.Expression;
 import org.loomwright.harness.Problem;
 import org.loomwright.harness.link.Node;
 import org.loomwright.harness.link.WiringView;
+import org.loomwright.sketch.Sketch;
+import org.loomwright.sketch.WiringSketch;
 
 /** Where connectors, splices, studs and devices sit. */
 class NodeSpotsTest {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package org.loomwright.geometry;
+package org.loomwright.sketch;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -23,7 +23,7 @@ import org.loomwright.quantity.SizeSystem;
 import org.loomwright.quantity.Tolerance;
 
 /** One drawing or harness of a {@link Sketch}, line by line. Breakouts and slacks go to the last run. */
-final class WiringSketch {
+public final class WiringSketch {
 
     private static final Expression ALWAYS = new Expression.Always();
 
@@ -44,42 +44,42 @@ final class WiringSketch {
     private final List<Ours.Cap> caps = new ArrayList<>();
     private Optional<Ref> cable = Optional.empty();
 
-    WiringSketch(Sketch sketch, Wiring.Kind kind, String name) {
+    public WiringSketch(Sketch sketch, Wiring.Kind kind, String name) {
         this.sketch = sketch;
         this.kind = kind;
         this.name = sketch.name(name);
     }
 
-    WiringSketch when(Expression expression) {
+    public WiringSketch when(Expression expression) {
         when = expression;
         return this;
     }
 
-    WiringSketch datum(String place) {
+    public WiringSketch datum(String place) {
         sketch.place(place);
         datum = Optional.of(sketch.ref(place));
         return this;
     }
 
-    WiringSketch tolerance(String text) {
+    public WiringSketch tolerance(String text) {
         tolerances.add(new Fact<>(Sketch.tolerance(text), ALWAYS, sketch.span()));
         return this;
     }
 
-    WiringSketch cable(String part) {
+    public WiringSketch cable(String part) {
         cable = Optional.of(sketch.ref(part));
         return this;
     }
 
-    WiringSketch trunk(String run) {
+    public WiringSketch trunk(String run) {
         return run(Run.Kind.TRUNK, run, Optional.empty(), Optional.empty(), Optional.empty(), ALWAYS);
     }
 
-    WiringSketch branch(String run, String from, String to, String length) {
+    public WiringSketch branch(String run, String from, String to, String length) {
         return branch(run, from, to, length, ALWAYS);
     }
 
-    WiringSketch branch(String run, String from, String to, String length, Expression condition) {
+    public WiringSketch branch(String run, String from, String to, String length, Expression condition) {
         sketch.place(to);
         return run(Run.Kind.BRANCH, run, Optional.of(sketch.ref(from)), Optional.of(sketch.ref(to)),
                 Optional.of(sketch.measure(length)), condition);
@@ -92,15 +92,15 @@ final class WiringSketch {
         return this;
     }
 
-    WiringSketch breakout(String breakout, String at) {
+    public WiringSketch breakout(String breakout, String at) {
         return breakout(breakout, Optional.empty(), at, ALWAYS);
     }
 
-    WiringSketch breakout(String breakout, String at, Expression condition) {
+    public WiringSketch breakout(String breakout, String at, Expression condition) {
         return breakout(breakout, Optional.empty(), at, condition);
     }
 
-    WiringSketch breakoutAfter(String breakout, String after, String at) {
+    public WiringSketch breakoutAfter(String breakout, String after, String at) {
         return breakout(breakout, Optional.of(sketch.ref(after)), at, ALWAYS);
     }
 
@@ -113,7 +113,7 @@ final class WiringSketch {
         return this;
     }
 
-    WiringSketch slack(String before, String atMost) {
+    public WiringSketch slack(String before, String atMost) {
         Run last = runs.removeLast();
         List<Run.Slack> all = new ArrayList<>(last.slacks());
         all.add(new Run.Slack(sketch.ref(before), Sketch.quantity(atMost), sketch.span()));
@@ -122,12 +122,12 @@ final class WiringSketch {
         return this;
     }
 
-    WiringSketch connector(String connector, String place) {
+    public WiringSketch connector(String connector, String place) {
         sketch.place(place);
         return connector(connector, Optional.of(sketch.ref(place)), Optional.empty(), ALWAYS);
     }
 
-    WiringSketch connectorOn(String connector, String branch, Expression condition) {
+    public WiringSketch connectorOn(String connector, String branch, Expression condition) {
         return connector(connector, Optional.empty(), Optional.of(sketch.ref(branch)), condition);
     }
 
@@ -137,31 +137,31 @@ final class WiringSketch {
         return this;
     }
 
-    WiringSketch stud(String stud, String place) {
+    public WiringSketch stud(String stud, String place) {
         sketch.place(place);
         studs.add(new Wiring.Stud(sketch.name(stud), Optional.of(sketch.ref(place)), Optional.empty(), Optional.empty(),
                 ALWAYS, sketch.span()));
         return this;
     }
 
-    WiringSketch device(String device, String place) {
+    public WiringSketch device(String device, String place) {
         sketch.place(place);
         devices.add(new Device(sketch.name(device), "", List.of(), Optional.of(sketch.ref(place)), Optional.empty(),
                 false, ALWAYS, sketch.span()));
         return this;
     }
 
-    WiringSketch splice(String circuit, String splice, String point) {
+    public WiringSketch splice(String circuit, String splice, String point) {
         return splice(circuit, splice, new Location(Optional.of(sketch.ref(point)), Optional.empty(), Optional
                 .empty()));
     }
 
-    WiringSketch spliceOn(String circuit, String splice, String run, String station) {
+    public WiringSketch spliceOn(String circuit, String splice, String run, String station) {
         return splice(circuit, splice, new Location(Optional.empty(), Optional.of(sketch.ref(run)),
                 Optional.of(sketch.measure(station))));
     }
 
-    WiringSketch spliceBy(String circuit, String splice, String point, String method) {
+    public WiringSketch spliceBy(String circuit, String splice, String point, String method) {
         return splice(circuit, splice, new Location(Optional.of(sketch.ref(point)), Optional.empty(), Optional.empty()),
                 Optional.of(sketch.ref(method)));
     }
@@ -177,21 +177,21 @@ final class WiringSketch {
         return this;
     }
 
-    WiringSketch wire(String circuit, String wire, String size, String from, String to) {
+    public WiringSketch wire(String circuit, String wire, String size, String from, String to) {
         return wire(circuit, wire, size, from, to, List.of(), ALWAYS);
     }
 
-    WiringSketch wire(String circuit, String wire, String size, String from, String to, Expression condition) {
+    public WiringSketch wire(String circuit, String wire, String size, String from, String to, Expression condition) {
         return wire(circuit, wire, size, from, to, List.of(), condition);
     }
 
-    WiringSketch wireOf(String circuit, String wire, String size, String from, String to, String length) {
+    public WiringSketch wireOf(String circuit, String wire, String size, String from, String to, String length) {
         return wire(circuit, wire, size, from, to,
                 List.of(new Fact<>(sketch.measure(length), ALWAYS, sketch.span())), ALWAYS);
     }
 
     /** Gives the last wire another size in some vehicles. */
-    WiringSketch largerWhen(String size, Expression condition) {
+    public WiringSketch largerWhen(String size, Expression condition) {
         List<Circuit.Wire> all = wires.values().stream().reduce((first, second) -> second).orElseThrow();
         Circuit.Wire last = all.removeLast();
         List<Fact<ConductorSize>> sizes = List.of(
@@ -213,7 +213,7 @@ final class WiringSketch {
         return this;
     }
 
-    static ConductorSize size(String text) {
+    public static ConductorSize size(String text) {
         String[] words = text.split(" ");
         SizeSystem system = switch (words[1]) {
             case "awg" -> SizeSystem.AWG;
@@ -229,38 +229,38 @@ final class WiringSketch {
                 ALWAYS, sketch.span());
     }
 
-    WiringSketch covers(String... drawings) {
+    public WiringSketch covers(String... drawings) {
         for (String drawing : drawings) {
             covers.add(sketch.ref(drawing));
         }
         return this;
     }
 
-    WiringSketch set(Ours.SettingKind setting, String value) {
+    public WiringSketch set(Ours.SettingKind setting, String value) {
         settings.add(new Ours.Setting(setting, Optional.of(Sketch.quantity(value)), Optional.empty(), Optional.empty(),
                 sketch.span()));
         return this;
     }
 
-    WiringSketch setAt(String place, Ours.SettingKind setting, String value) {
+    public WiringSketch setAt(String place, Ours.SettingKind setting, String value) {
         settings.add(new Ours.Setting(setting, Optional.of(Sketch.quantity(value)), Optional.empty(),
                 Optional.of(sketch.ref(place)), sketch.span()));
         return this;
     }
 
-    WiringSketch made(Ours.SettingKind setting, String tolerance) {
+    public WiringSketch made(Ours.SettingKind setting, String tolerance) {
         settings.add(new Ours.Setting(setting, Optional.empty(), Optional.of(Sketch.tolerance(tolerance)),
                 Optional.empty(), sketch.span()));
         return this;
     }
 
-    WiringSketch cap(String branch, String within, Expression condition) {
+    public WiringSketch cap(String branch, String within, Expression condition) {
         caps.add(new Ours.Cap(sketch.ref(branch), Optional.empty(),
                 within.isEmpty() ? Optional.empty() : Optional.of(Sketch.quantity(within)), condition, sketch.span()));
         return this;
     }
 
-    Wiring wiring() {
+    public Wiring wiring() {
         List<Circuit> circuits = wires.entrySet().stream().map(each -> new Circuit(sketch.name(each.getKey()), "",
                 List.of(), List.copyOf(each.getValue()), splices.getOrDefault(each.getKey(), List.of()), List.of(),
                 Optional.empty(), ALWAYS, sketch.span())).toList();

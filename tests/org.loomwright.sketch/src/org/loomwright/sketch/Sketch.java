@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package org.loomwright.fit;
+package org.loomwright.sketch;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -30,36 +30,36 @@ import org.loomwright.quantity.Unit;
  * estate; option fogLamps; upgrade fan) and what the test adds. Every element has a span of its own; {@link Span#line}
  * counts them.
  */
-final class Sketch {
+public final class Sketch {
 
     private final List<Name> places = new ArrayList<>();
     private final List<Part> parts = new ArrayList<>();
     private final List<WiringSketch> wirings = new ArrayList<>();
     private int spans;
 
-    Span span() {
+    public Span span() {
         spans++;
         return new Span("orrin.loom", spans * 10, 9, spans, 1);
     }
 
-    Name name(String text) {
+    public Name name(String text) {
         return new Name(text, span());
     }
 
-    Ref ref(String text) {
+    public Ref ref(String text) {
         return Ref.of(text, span());
     }
 
-    Sketch part(Part part) {
+    public Sketch part(Part part) {
         parts.add(part);
         return this;
     }
 
-    WiringSketch drawing(String name) {
+    public WiringSketch drawing(String name) {
         return wiring(Wiring.Kind.DRAWING, name);
     }
 
-    WiringSketch harness(String name) {
+    public WiringSketch harness(String name) {
         return wiring(Wiring.Kind.HARNESS, name);
     }
 
@@ -75,7 +75,7 @@ final class Sketch {
         }
     }
 
-    Project project() {
+    public Project project() {
         List<Element> elements = new ArrayList<>();
         elements.add(new Platform(name("orrin"), "", Optional.empty(),
                 Optional.of(new Platform.Years(1964, 1971, span())), List.of(),
@@ -91,33 +91,33 @@ final class Sketch {
         return Project.link(List.of(new Source("orrin.loom", "", List.copyOf(elements), List.of())));
     }
 
-    WiringView view(String name) {
+    public WiringView view(String name) {
         return project().wiring(name).orElseThrow();
     }
 
-    static Expression is(String choice) {
+    public static Expression is(String choice) {
         return new Expression.Choice(choice);
     }
 
-    static Expression not(String choice) {
+    public static Expression not(String choice) {
         return new Expression.Not(is(choice));
     }
 
-    static Expression upTo(int year) {
+    public static Expression upTo(int year) {
         return new Expression.Compare("year", Relation.LE, Integer.toString(year));
     }
 
-    static Expression from(int year) {
+    public static Expression from(int year) {
         return new Expression.Compare("year", Relation.GE, Integer.toString(year));
     }
 
-    static Quantity quantity(String text) {
+    public static Quantity quantity(String text) {
         int space = text.lastIndexOf(' ');
         return new Quantity(text.substring(0, space), Unit.ofSymbol(text.substring(space + 1)).orElseThrow());
     }
 
     /** {@code 10 mm} for a symmetric tolerance, {@code 0 mm / 25 mm} for minus and plus. */
-    static Tolerance tolerance(String text) {
+    public static Tolerance tolerance(String text) {
         String[] sides = text.split(" / ");
         Length minus = Length.of(quantity(sides[0]));
         return sides.length == 1 ? Tolerance.symmetric(minus) : new Tolerance(minus, Length.of(quantity(sides[1])));
@@ -127,7 +127,7 @@ final class Sketch {
      * {@code 12.5 in}, {@code 300 mm ± 5 mm}, {@code 7 in, sample}, {@code 90 mm, path}, {@code 90 mm, tip},
      * {@code 90 mm, pinned}, {@code unknown}.
      */
-    Measure measure(String text) {
+    public Measure measure(String text) {
         List<String> words = List.of(text.split(", "));
         String[] value = words.getFirst().split(" ± ");
         boolean unknown = value[0].equals("unknown");
