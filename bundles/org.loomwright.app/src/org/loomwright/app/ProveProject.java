@@ -3,6 +3,7 @@ package org.loomwright.app;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.loomwright.app.JudgeFit.Judged;
 import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.app.sheet.Table;
@@ -19,6 +20,10 @@ import org.loomwright.rules.Severity;
  * use by several threads.
  */
 public final class ProveProject {
+
+    /** What the rules place-not-reached and routes-differ say, too. */
+    private static final Set<String> REPORTED_BY_RULES = Set.of("fit-too-short", "fit-place-not-served", "fit-datum",
+            "fit-trunk");
 
     private final RuleEngine rules;
     private final JudgeFit fit;
@@ -52,10 +57,11 @@ public final class ProveProject {
         return new Proof(opened, report, fits, tables);
     }
 
-    /** The findings of the rules, then those of the fit. */
+    /** The findings of the rules, then those of the fit that no rule has reported. */
     static Report withFit(Report checked, List<Judged> fits) {
         List<Finding> all = new ArrayList<>(checked.findings());
-        fits.forEach(judged -> all.addAll(FitFindings.of(judged)));
+        fits.stream().flatMap(judged -> FitFindings.of(judged).stream())
+                .filter(finding -> !REPORTED_BY_RULES.contains(finding.rule())).forEach(all::add);
         return new Report(all, checked.work());
     }
 }

@@ -37,7 +37,7 @@ public final class BookRuleEngine implements RuleEngine {
     public Report check(Project project, Settings settings, Cancel cancel, Progress progress) {
         Set<String> drawings = new HashSet<>();
         project.drawings().stream().map(WiringView::name).forEach(drawings::add);
-        Shapes shapes = new Shapes();
+        Shapes shapes = new Shapes(project, cancel);
         Joining joining = new Joining();
         List<Target> targets = Targets.of(project, shapes, cancel, (platform, why) -> joining.tooMany(
                 "the connections of " + platform.name(), platform.name(), "platform " + platform.name(), why));

@@ -2,9 +2,12 @@
 package org.loomwright.rules;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.loomwright.harness.Part;
 import org.loomwright.harness.link.ConnectorView;
 import org.loomwright.harness.link.PlatformView;
+import org.loomwright.harness.link.Project;
 import org.loomwright.harness.link.WireView;
 import org.loomwright.harness.link.WiringView;
 import org.loomwright.rules.connection.Connections;
@@ -32,8 +35,13 @@ public sealed interface Target {
         }
     }
 
-    /** A connector with the wire ends in its cavities. */
-    record OfHousing(WiringView wiring, ConnectorView connector, List<WireEnd> ends) implements Target {
+    /**
+     * A connector with the wire ends in its cavities.
+     *
+     * @param parts catalogue parts by name, for terminals, seals and plugs
+     */
+    record OfHousing(WiringView wiring, ConnectorView connector, List<WireEnd> ends, Map<String, Part> parts)
+            implements Target {
         @Override
         public String words() {
             return "connector " + connector.name() + " of " + wiring.name();
@@ -87,6 +95,19 @@ public sealed interface Target {
         @Override
         public String element() {
             return platform.name();
+        }
+    }
+
+    /** A project as a whole. */
+    record OfProject(Project project, Shapes shapes) implements Target {
+        @Override
+        public String words() {
+            return "the project";
+        }
+
+        @Override
+        public String element() {
+            return "";
         }
     }
 }

@@ -47,8 +47,9 @@ final class Targets {
         for (WiringView view : project.wirings().values()) {
             targets.add(new Target.OfHarness(view, shapes));
             circuits(view, targets);
-            housings(view, targets);
+            housings(view, project, targets);
         }
+        targets.add(new Target.OfProject(project, shapes));
         return targets;
     }
 
@@ -71,12 +72,13 @@ final class Targets {
         }
     }
 
-    private static void housings(WiringView view, List<Target> targets) {
+    private static void housings(WiringView view, Project project, List<Target> targets) {
         Map<String, List<WireEnd>> ends = new HashMap<>();
         WireEnd.of(view).stream().filter(end -> end.node().kind() == Node.Kind.CAVITY)
                 .forEach(end -> ends.computeIfAbsent(end.node().element(), key -> new ArrayList<>()).add(end));
         for (ConnectorView connector : view.connectors().values()) {
-            targets.add(new Target.OfHousing(view, connector, ends.getOrDefault(connector.name(), List.of())));
+            targets.add(new Target.OfHousing(view, connector, ends.getOrDefault(connector.name(), List.of()),
+                    project.parts()));
         }
     }
 }

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import org.loomwright.lang.Formatter;
 import org.loomwright.lang.SourceReader;
 
 /** Whatever the documents show in the language can be read. */
@@ -36,6 +37,19 @@ class DocumentsTest {
         assertTrue(blocks.size() > 10, "the documents show the language");
         return blocks.stream().map(block -> DynamicTest.dynamicTest(block.where(), () -> assertEquals(List.of(),
                 reader.read(block.where(), block.text().getBytes(StandardCharsets.UTF_8)).problems())));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> everyExampleIsFormatted() throws IOException {
+        List<Path> examples = new ArrayList<>();
+        try (Stream<Path> files = Files.walk(Repository.root().resolve("docs/examples"))) {
+            files.filter(each -> each.toString().endsWith(".loom")).sorted().forEach(examples::add);
+        }
+        assertTrue(examples.size() > 10, "there are examples");
+        return examples.stream().map(example -> DynamicTest.dynamicTest(example.getFileName().toString(), () -> {
+            String text = Files.readString(example);
+            assertEquals(Formatter.format(text), text);
+        }));
     }
 
     private static void collect(Path file, List<Block> blocks) throws IOException {

@@ -152,7 +152,8 @@ class TokenDeletionTest {
             int end = tidy ? line + 1 : endOfBlock(text(file), line + 1);
             List<Atom> after = Spanless.atoms(Corpus.read(text).elements());
             before.stream().filter(atom -> atom.line() < line || atom.line() > end)
-                    .filter(atom -> !after.contains(atom)).forEach(atom -> wrong.add(file + ":" + line + " loses " + atom));
+                    .filter(atom -> !after.contains(atom))
+                    .forEach(atom -> wrong.add(file + ":" + line + " loses " + atom));
         }
         assertEquals(List.of(), wrong);
     }

@@ -39,6 +39,7 @@ import org.loomwright.quantity.ConductorSize;
 import org.loomwright.quantity.Progress;
 import org.loomwright.quantity.Quantity;
 import org.loomwright.quantity.SizeSystem;
+import org.loomwright.quantity.Tolerance;
 import org.loomwright.quantity.Unit;
 import org.loomwright.rules.standard.StandardRules;
 
@@ -109,7 +110,7 @@ public final class Bench {
                 : new Expression.Choice(text);
     }
 
-    private static Quantity quantity(String text) {
+    static Quantity quantity(String text) {
         int space = text.lastIndexOf(' ');
         return Quantity.parse(text.substring(0, space), Unit.ofSymbol(text.substring(space + 1)).orElseThrow())
                 .optional().orElseThrow();
@@ -224,6 +225,17 @@ public final class Bench {
             return this;
         }
 
+        public PartBench pin(String name, String title) {
+            pins.add(new Part.Pin(new Name(name, span()), title));
+            return this;
+        }
+
+        public PartBench size(String size, String diameter) {
+            sizes.add(new Part.Size(Bench.size(size), Optional.of(Bench.quantity(diameter)), Optional.empty(), "",
+                    span()));
+            return this;
+        }
+
         public PartBench size(String size) {
             sizes.add(new Part.Size(Bench.size(size), Optional.empty(), Optional.empty(), "", span()));
             return this;
@@ -252,9 +264,11 @@ public final class Bench {
         WiringBench wiring = new WiringBench(name);
         filling.accept(wiring);
         elements.add(new Wiring(kind, new Name(name, span), "", ref("orrin").orElseThrow(), ref(position),
-                when(condition), List.of(), new Wiring.Defaults(List.of(), wiring.cable), wiring.datum, wiring.runs,
-                wiring.connectors, wiring.studs, wiring.devices, wiring.circuits, List.of(),
-                kind == Wiring.Kind.DRAWING ? Ours.NONE : new Ours(wiring.covers, List.of(), List.of(), List.of()),
+                when(condition), List.of(), new Wiring.Defaults(wiring.tolerance, wiring.cable), wiring.datum,
+                wiring.runs,
+                wiring.connectors, wiring.studs, wiring.devices, wiring.circuits, wiring.placed,
+                kind == Wiring.Kind.DRAWING ? Ours.NONE
+                        : new Ours(wiring.covers, wiring.settings, wiring.caps, List.of()),
                 span));
         return this;
     }
@@ -270,6 +284,10 @@ public final class Bench {
         private final List<Device> devices = new ArrayList<>();
         private final List<Circuit> circuits = new ArrayList<>();
         private final List<Ref> covers = new ArrayList<>();
+        private List<Fact<Tolerance>> tolerance = List.of();
+        private final List<Wiring.Placed> placed = new ArrayList<>();
+        private final List<Ours.Setting> settings = new ArrayList<>();
+        private final List<Ours.Cap> caps = new ArrayList<>();
 
         private WiringBench(String owner) {
             this.owner = owner;
@@ -287,6 +305,31 @@ public final class Bench {
 
         public WiringBench datum(String place) {
             datum = ref(place);
+            return this;
+        }
+
+        public WiringBench tolerance(Tolerance usual) {
+            tolerance = List.of(new Fact<>(usual, when(""), span()));
+            return this;
+        }
+
+        public WiringBench add(Run... added) {
+            runs.addAll(List.of(added));
+            return this;
+        }
+
+        public WiringBench add(Wiring.Placed... added) {
+            placed.addAll(List.of(added));
+            return this;
+        }
+
+        public WiringBench add(Ours.Setting... added) {
+            settings.addAll(List.of(added));
+            return this;
+        }
+
+        public WiringBench add(Ours.Cap... added) {
+            caps.addAll(List.of(added));
             return this;
         }
 
@@ -356,6 +399,12 @@ public final class Bench {
             return this;
         }
 
+        public CircuitBench splice(String name, Location at, String condition) {
+            splices.add(new Circuit.Splice(new Name(name, span(owner + ":" + name)), at, Optional.empty(),
+                    when(condition), span()));
+            return this;
+        }
+
         public CircuitBench asFactory(String reason, String condition) {
             asFactory = Optional.of(new Fact<>(reason, when(condition), span()));
             return this;
@@ -411,6 +460,16 @@ public final class Bench {
             return this;
         }
 
+        public WireBench cable(String name, String condition) {
+            cables.add(new Fact<>(ref(name).orElseThrow(), when(condition), span()));
+            return this;
+        }
+
+        public WireBench length(Measure length) {
+            lengths.add(new Fact<>(length, when(""), span()));
+            return this;
+        }
+
         public WireBench length(String length) {
             lengths.add(new Fact<>(measure(length).orElseThrow(), when(""), span()));
             return this;
@@ -450,6 +509,11 @@ public final class Bench {
         elements.add(new Kit(new Name(name, span()), "", "A", ref("orrin"), Optional.empty(),
                 Arrays.stream(harnesses).map(each -> new Kit.Content(ref(each).orElseThrow(), 1, when(""), span()))
                         .toList(), List.of(), when(""), span()));
+        return this;
+    }
+
+    public Bench add(Element element) {
+        elements.add(element);
         return this;
     }
 

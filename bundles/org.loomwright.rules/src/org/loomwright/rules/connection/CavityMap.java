@@ -13,7 +13,7 @@ import org.loomwright.harness.link.ConnectorView;
  * Which cavity of the mate a cavity meets: the one that {@code map} states, on either half of the connection, else the
  * one of its own name unless that one meets another.
  */
-final class CavityMap {
+public final class CavityMap {
 
     private final ConnectorView connector;
     private final Optional<ConnectorView> mate;
@@ -23,12 +23,13 @@ final class CavityMap {
         this.mate = mate;
     }
 
-    static CavityMap of(ConnectorView connector, Optional<ConnectorView> mate) {
+    /** Prepares the map of a connector; {@code mate} is empty for one that is plugged onto a device. */
+    public static CavityMap of(ConnectorView connector, Optional<ConnectorView> mate) {
         return new CavityMap(connector, mate);
     }
 
     /** The cavities of the mate that a cavity meets, and in which vehicles. */
-    Map<String, Condition> meets(String cavity) {
+    public Map<String, Condition> meets(String cavity) {
         Map<String, Condition> meets = new LinkedHashMap<>();
         Condition rest = connector.when().vehicles().all();
         for (Connector.CavityFact fact : maps(connector)) {

@@ -7,15 +7,42 @@ import org.loomwright.rules.RuleBook;
 import org.loomwright.rules.RuleEngine;
 import org.loomwright.rules.coverage.DrawingsOverlap;
 import org.loomwright.rules.coverage.VehicleWithoutDrawing;
+import org.loomwright.rules.covering.AddOnNeedsBase;
+import org.loomwright.rules.covering.BarrierCrossed;
+import org.loomwright.rules.covering.ExcessTooTightToMake;
+import org.loomwright.rules.covering.LengthUnknown;
+import org.loomwright.rules.covering.PlaceNotReached;
+import org.loomwright.rules.covering.RoutesDiffer;
+import org.loomwright.rules.marking.ColourMeansAnotherCircuit;
+import org.loomwright.rules.marking.ColoursAlikeInHousing;
+import org.loomwright.rules.marking.LegendDoesNotFit;
+import org.loomwright.rules.mating.MateDoesNotMatch;
+import org.loomwright.rules.parts.CavityWithoutTerminal;
+import org.loomwright.rules.parts.FuseNotIdentified;
+import org.loomwright.rules.parts.PartOfWrongKind;
+import org.loomwright.rules.parts.PlugInWiredCavity;
+import org.loomwright.rules.parts.TerminalDoesNotTakeWire;
+import org.loomwright.rules.parts.UnsealedInWetZone;
+import org.loomwright.rules.parts.WrongPolarity;
+import org.loomwright.rules.parts.WrongSystemVoltage;
+import org.loomwright.rules.protection.CappedBranchIsLive;
 import org.loomwright.rules.protection.FuseExceedsWire;
+import org.loomwright.rules.protection.LinkDoesNotProtect;
 import org.loomwright.rules.protection.NoProtection;
 import org.loomwright.rules.protection.NoReturnPath;
+import org.loomwright.rules.protection.OneDeviceDarkensBothHeadlamps;
+import org.loomwright.rules.routing.BundleTooBigForOpening;
+import org.loomwright.rules.routing.ClampSpacing;
+import org.loomwright.rules.routing.SpliceInFlexOrOpening;
+import org.loomwright.rules.routing.SplicesNotStaggered;
+import org.loomwright.rules.routing.ZoneTooHotForInsulation;
 import org.loomwright.rules.wiring.CavityTakenTwice;
 import org.loomwright.rules.wiring.DuplicateCircuit;
 import org.loomwright.rules.wiring.NeverExists;
 import org.loomwright.rules.wiring.OrphanWire;
 import org.loomwright.rules.wiring.SpliceWithTooFewWires;
 import org.loomwright.rules.wiring.UnknownCavity;
+import org.loomwright.rules.wiring.WireToItself;
 
 /** All rules. */
 public final class StandardRules {
@@ -28,6 +55,7 @@ public final class StandardRules {
         return new RuleBook(List.of(
                 new DuplicateCircuit(),
                 new OrphanWire(),
+                new WireToItself(),
                 new CavityTakenTwice(),
                 new UnknownCavity(),
                 new SpliceWithTooFewWires(),
@@ -36,7 +64,33 @@ public final class StandardRules {
                 new DrawingsOverlap(),
                 new FuseExceedsWire(),
                 new NoProtection(),
-                new NoReturnPath()));
+                new LinkDoesNotProtect(),
+                new NoReturnPath(),
+                new ZoneTooHotForInsulation(),
+                new CappedBranchIsLive(),
+                new OneDeviceDarkensBothHeadlamps(),
+                new LengthUnknown(),
+                new PlaceNotReached(),
+                new RoutesDiffer(),
+                new BarrierCrossed(),
+                new ExcessTooTightToMake(),
+                new AddOnNeedsBase(),
+                new SplicesNotStaggered(),
+                new SpliceInFlexOrOpening(),
+                new ClampSpacing(),
+                new BundleTooBigForOpening(),
+                new FuseNotIdentified(),
+                new TerminalDoesNotTakeWire(),
+                new MateDoesNotMatch(),
+                new WrongPolarity(),
+                new WrongSystemVoltage(),
+                new ColoursAlikeInHousing(),
+                new ColourMeansAnotherCircuit(),
+                new LegendDoesNotFit(),
+                new UnsealedInWetZone(),
+                new CavityWithoutTerminal(),
+                new PlugInWiredCavity(),
+                new PartOfWrongKind()));
     }
 
     /** Returns an engine that runs them. */

@@ -15,6 +15,8 @@ final class LargeProject {
 
     private static final int CAVITIES = 12;
     private static final int FIRST_YEAR = 1960;
+    private static final List<String> COLOURS = List.of("BK", "BN", "RD", "OG", "YE", "GN", "BU", "VT", "GY", "WH",
+            "PK", "TQ");
 
     private final int drawings;
     private final int circuits;
@@ -102,12 +104,18 @@ final class LargeProject {
     }
 
     private void circuit(StringBuilder text, int i) {
-        text.append("    circuit ").append(i + 1).append(" \"Circuit ").append(i + 1).append("\" BK/RD {\n");
+        text.append("    circuit ").append(i + 1).append(" \"Circuit ").append(i + 1).append("\" ").append(colour(i))
+                .append(" {\n");
         text.append("        splice S").append(i).append(" at k").append(i / CAVITIES).append('\n');
         text.append("        wire a 18 ga from ").append(end(i)).append(" to S").append(i).append('\n');
         text.append("        wire b 18 ga from S").append(i).append(" to ").append(end(circuits + i)).append('\n');
         text.append("        wire c 18 ga from S").append(i).append(" to ").append(end(2 * circuits + i)).append('\n');
         text.append("    }\n");
+    }
+
+    /** Circuits with neighbouring numbers are not alike. */
+    private static String colour(int i) {
+        return COLOURS.get(i % COLOURS.size()) + "/" + COLOURS.get((i + i / COLOURS.size() % 11 + 1) % COLOURS.size());
     }
 
     /** Each end has a cavity of its own. */

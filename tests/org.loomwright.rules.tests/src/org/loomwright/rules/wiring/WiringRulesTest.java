@@ -57,6 +57,23 @@ class WiringRulesTest {
     }
 
     @Test
+    void aWireThatEndsWhereItStartsInSomeVehicles() {
+        Bench bench = bench().harness("front", wiring -> wiring
+                .connector("J1", "way4", "bulkhead", "", "")
+                .circuit("12", "", circuit -> circuit.wire("a", "", wire -> wire.from("J1:1", "")
+                        .to("J1:1", "fan").to("J1:2", "not fan"))));
+        one(bench.check("wire-to-itself"), "front:12a", "fan", bench.at("front:12a to J1:1"));
+    }
+
+    @Test
+    void aWireBetweenTwoCavitiesOfOneConnectorIsNoWireToItself() {
+        Bench bench = bench().harness("front", wiring -> wiring
+                .connector("J1", "way4", "bulkhead", "", "")
+                .circuit("12", "", circuit -> circuit.wire("a", "18 ga", "J1:1", "J1:2", "")));
+        assertEquals(List.of(), bench.check("wire-to-itself"));
+    }
+
+    @Test
     void aWireToNothingAtAllOffersTheNearestName() {
         Bench bench = bench().harness("front", wiring -> wiring
                 .connector("J12", "way4", "bulkhead", "", "")

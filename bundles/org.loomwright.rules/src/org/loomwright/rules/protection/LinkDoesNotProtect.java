@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.rules.protection;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.loomwright.condition.Condition;
+import org.loomwright.harness.Part;
+import org.loomwright.harness.Span;
+import org.loomwright.harness.link.Case;
+import org.loomwright.harness.link.WireView;
+import org.loomwright.quantity.ConductorSize;
+import org.loomwright.rules.Draft;
+import org.loomwright.rules.Findings;
+import org.loomwright.rules.Rule;
+import org.loomwright.rules.RuleInfo;
+import org.loomwright.rules.RuleInfo.Kind;
+import org.loomwright.rules.RuleInfo.Scope;
+import org.loomwright.rules.Severity;
+import org.loomwright.rules.Target;
+import org.loomwright.rules.connection.Connections;
+import org.loomwright.rules.connection.Edge;
+import org.loomwright.rules.connection.Fitment;
+import org.loomwright.rules.connection.Link;
+import org.loomwright.rules.connection.Point;
+import org.loomwright.rules.connection.Protection;
+import org.loomwright.rules.connection.Reach;
+import org.loomwright.rules.connection.Supply;
+
+/**
+ * A wire that only a fusible link stands before, and that is too thin for it. A link clears a short circuit for wires
+ * at least four gauge numbers larger; every thinner branch behind it needs a fuse of its own.
+ */
+public final class LinkDoesNotProtect implements Rule<Target.OfNetwork> {
+
+    /** A link is this many gauge numbers smaller than the wire that it protects (common practice). */
+    private static final int STEPS = 4;
+    /** The same as a ratio of cross-sections: four steps of AWG, 92^(8/39) = 2.53, rounded down. */
+    private static final double RATIO = 2.5;
+    private static final Predicate<Edge> OPEN = edge -> edge.protection() == Protection.NONE;
+    private static final Predicate<Supply> UNLIMITED = supply -> !UnfusedRuns.selfLimited(supply);
+    private static final RuleInfo INFO = new RuleInfo("link-does-not-protect",
+            "Does every fusible link protect the wires behind it?", Severity.ERROR, Kind.ENGINEERING,
+            Scope.PROTECTION_TREE, "common practice: a link protects wire at least four gauge numbers larger, 2.5 times"
+                    + " its section; four steps of ASTM B258 are 2.53");
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Class<Target.OfNetwork> target() {
+        return Target.OfNetwork.class;
+    }
+
+    @Override
+    public void check(Target.OfNetwork target, Findings findings) {
+        Connections connections = target.connections();
+        List<Edge> links = connections.edges().stream().filter(edge -> edge.protection() == Protection.LINK).toList();
+        if (links.isEmpty()) {
+            return;
+        }
+        Reach bare = connections.fed(UNLIMITED, OPEN);
+        links.forEach(link -> {
+            findings.checkCancelled();
+            new OneLink(connections, bare, link, findings).check();
+        });
+    }
+
+    /** The wires behind one link, up to the next protective device. */
+    private record OneLink(Connections connections, Reach bare, Edge link, Findings findings) {
+
+        void check() {
+            Map<Point, Condition> starts = new LinkedHashMap<>();
+            starts.put(link.b(), bare.at(link.a()).and(link.when()));
+            starts.put(link.a(), bare.at(link.b()).and(link.when()));
+            Reach behind = connections.from(starts, edge -> OPEN.test(edge) && !edge.isGround());
+            Fitment fitment = connections.fitment();
+            for (Edge edge : connections.edges()) {
+                if (edge.link() instanceof Link.OfWire wire && OPEN.test(edge)
+                        && (!fitment.ours() || fitment.isOurs(wire.wire().owner()))) {
+                    Condition fed = behind.at(edge.a()).or(behind.at(edge.b())).and(edge.when())
+                            .minus(bare.at(edge.a())).minus(bare.at(edge.b()));
+                    if (!fed.isNever()) {
+                        wire(wire.wire(), fed);
+                    }
+                }
+            }
+        }
+
+        private void wire(WireView wire, Condition fed) {
+            Condition unknown = fed;
+            for (Case<ConductorSize> linkSize : sizes()) {
+                for (Case<ConductorSize> size : wire.sizes()) {
+                    Condition when = fed.and(linkSize.when()).and(size.when());
+                    unknown = unknown.minus(when);
+                    if (!spares(linkSize.value(), size.value())) {
+                        thin(wire, linkSize, size, when);
+                    }
+                }
+            }
+            draft(wire, unknown, "unsized").weighs(Severity.NOTE)
+                    .says("wire " + wire.label() + " is not judged; only " + name()
+                            + " stands before it, and the size of one of them is not known")
+                    .advise("state the size of the link and of the wire")
+                    .report();
+        }
+
+        private void thin(WireView wire, Case<ConductorSize> linkSize, Case<ConductorSize> size, Condition when) {
+            if (when.isNever()) {
+                return;
+            }
+            draft(wire, when, "thin")
+                    .says("only a fusible link of " + linkSize.value() + " stands before wire " + wire.label() + " of "
+                            + size.value() + ", which is too small for it")
+                    .step(linkSize.value() + " link: spares wires at least " + STEPS
+                            + " gauge numbers larger (common practice); it never limits an overload")
+                    .step(FeedPath.words(connections, link, when, UNLIMITED, OPEN))
+                    .see(linkSize.span(), name())
+                    .advise("give this wire a fuse of its own, or make it large enough for the link")
+                    .report();
+        }
+
+        private Draft draft(WireView wire, Condition when, String key) {
+            Span name = wire.wire().name().span();
+            return findings.about(wire).when(when).key(key + " " + name())
+                    .at(name.equals(Span.NONE) ? wire.wire().span() : name, "behind " + name());
+        }
+
+        private List<Case<ConductorSize>> sizes() {
+            return switch (link.link()) {
+                case Link.OfWire wire -> wire.wire().sizes();
+                case Link.Inside inside -> inside.part().sizes().stream()
+                        .map((Part.Size size) -> new Case<>(size.size(), link.when(), size.span())).limit(1).toList();
+                default -> List.of();
+            };
+        }
+
+        private String name() {
+            return switch (link.link()) {
+                case Link.OfWire wire -> "fusible link " + wire.wire().label();
+                case Link.Inside inside -> "fusible link " + inside.holder().name();
+                default -> "fusible link";
+            };
+        }
+    }
+
+    /** Whether a wire is large enough for a link. */
+    private static boolean spares(ConductorSize link, ConductorSize wire) {
+        Optional<Integer> steps = link.system() == wire.system()
+                ? link.gaugeNumber().flatMap(of -> wire.gaugeNumber().map(gauge -> of - gauge)) : Optional.empty();
+        return steps.map(count -> count >= STEPS).orElse(wire.areaMm2() >= RATIO * link.areaMm2());
+    }
+}

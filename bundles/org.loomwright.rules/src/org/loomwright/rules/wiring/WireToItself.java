@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.rules.wiring;
+
+import java.util.List;
+import org.loomwright.harness.link.Node;
+import org.loomwright.harness.link.WireView;
+import org.loomwright.rules.Findings;
+import org.loomwright.rules.Rule;
+import org.loomwright.rules.RuleInfo;
+import org.loomwright.rules.RuleInfo.Kind;
+import org.loomwright.rules.RuleInfo.Scope;
+import org.loomwright.rules.Severity;
+import org.loomwright.rules.Target;
+import org.loomwright.rules.connection.WireEnd;
+
+/** A wire that ends where it starts, in all vehicles that have it or in some. */
+public final class WireToItself implements Rule<Target.OfCircuit> {
+
+    private static final RuleInfo INFO = new RuleInfo("wire-to-itself",
+            "Does every wire lead from one spot to another?", Severity.ERROR, Kind.TRANSCRIPTION, Scope.CIRCUIT, "the meaning of the language: a wire has two ends");
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Class<Target.OfCircuit> target() {
+        return Target.OfCircuit.class;
+    }
+
+    @Override
+    public void check(Target.OfCircuit target, Findings findings) {
+        for (WireView wire : target.wires()) {
+            List<WireEnd> ends = WireEnd.of(wire);
+            for (WireEnd start : ends.stream().filter(WireEnd::start).toList()) {
+                ends.stream().filter(end -> !end.start() && end.node().equals(start.node())
+                        && end.node().kind() != Node.Kind.NOWHERE).forEach(end -> report(wire, start, end, findings));
+            }
+        }
+    }
+
+    private static void report(WireView wire, WireEnd start, WireEnd end, Findings findings) {
+        String spot = end.node().label();
+        findings.about(wire).when(start.when().and(end.when())).key(spot)
+                .at(end.span(), "ends where it starts")
+                .see(start.span(), "starts at " + spot)
+                .says("wire " + wire.label() + " leads from " + spot + " to " + spot)
+                .advise("say where it really goes, or remove it")
+                .report();
+    }
+}
