@@ -17,6 +17,9 @@ import org.loomwright.rules.Severity;
  */
 public final class FindingText {
 
+    private static final int MOST_SNIPPETS = 4;
+    private static final int MOST_FOLDED = 12;
+
     private final Map<String, String> texts = new HashMap<>();
     private final String prefix;
     private final Palette palette;
@@ -40,14 +43,30 @@ public final class FindingText {
         int margin = margin(finding);
         String subject = finding.subject().isEmpty() ? "" : " (" + clean(finding.subject()) + ")";
         snippet(finding.place(), "-->", subject, tone, margin, out);
-        for (Finding.Label label : finding.related()) {
+        List<Finding.Label> related = finding.related();
+        int shown = related.size() <= MOST_SNIPPETS ? related.size() : MOST_SNIPPETS - 1;
+        for (Finding.Label label : related.subList(0, shown)) {
             snippet(label, ":::", "", Tone.MARGIN, margin, out);
         }
+        folded(related.subList(shown, related.size()), margin, out);
         for (String[] remark : remarks(finding)) {
             out.append(" ".repeat(margin)).append(palette.paint(Tone.MARGIN, " = "));
             out.append(palette.paint(Tone.HEAD, remark[0])).append(clean(remark[1])).append('\n');
         }
         out.append('\n');
+    }
+
+    /** What also belongs to a finding, a few words each, so that the message stays within a screen. */
+    private void folded(List<Finding.Label> labels, int margin, StringBuilder out) {
+        if (labels.isEmpty()) {
+            return;
+        }
+        List<String> words = labels.stream().limit(MOST_FOLDED).map(label -> prefix + label.span().file() + ":"
+                + label.span().line() + (label.text().isEmpty() ? "" : " (" + label.text() + ")")).toList();
+        int more = labels.size() - words.size();
+        out.append(" ".repeat(margin)).append(palette.paint(Tone.MARGIN, ":::")).append(" also ")
+                .append(clean(String.join(", ", words))).append(more > 0 ? " and " + more + " more" : "").append('\n');
+        out.append(" ".repeat(margin)).append(palette.paint(Tone.MARGIN, " |")).append('\n');
     }
 
     /** The tone of a severity. */

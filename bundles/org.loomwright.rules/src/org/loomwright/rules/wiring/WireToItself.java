@@ -17,7 +17,8 @@ import org.loomwright.rules.connection.WireEnd;
 public final class WireToItself implements Rule<Target.OfCircuit> {
 
     private static final RuleInfo INFO = new RuleInfo("wire-to-itself",
-            "Does every wire lead from one spot to another?", Severity.ERROR, Kind.TRANSCRIPTION, Scope.CIRCUIT, "the meaning of the language: a wire has two ends");
+            "Does every wire lead from one spot to another?", Severity.ERROR, Kind.TRANSCRIPTION, Scope.CIRCUIT,
+            "the meaning of the language: a wire has two ends");
 
     @Override
     public RuleInfo info() {

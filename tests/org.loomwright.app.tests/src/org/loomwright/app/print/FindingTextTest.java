@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
@@ -49,6 +50,19 @@ class FindingTextTest {
         StringBuilder out = new StringBuilder();
         new FindingText(opened.project().sources(), "demo/", new Palette(colours)).append(finding, out);
         return out.toString();
+    }
+
+    @Test
+    void manyPlacesThatBelongToItAreFoldedSoThatItStaysWithinAScreen() {
+        Finding few = finding(Severity.NOTE, false, Optional.empty());
+        Finding many = new Finding(few.rule(), few.severity(), few.inherited(), few.element(), few.subject(),
+                few.sentence(), few.derivation(), few.basis(), few.affected(), few.place(),
+                Collections.nCopies(30, few.related().getFirst()), few.advice(), List.of(), Optional.empty(), "0");
+        String text = text(many, false);
+        assertEquals(3, text.split("::: demo/all.loom", -1).length - 1);
+        assertTrue(text.contains("::: also demo/all.loom:62 (fed from here), demo/all.loom:62 (fed from here)"), text);
+        assertTrue(text.contains(" and 15 more\n"), text);
+        assertTrue(text.lines().count() < 40, text);
     }
 
     @Test
