@@ -1,15 +1,12 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.app;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import org.loomwright.app.JudgeFit.Judged;
 import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.app.sheet.Table;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.Progress;
-import org.loomwright.rules.Finding;
 import org.loomwright.rules.Report;
 import org.loomwright.rules.RuleEngine;
 import org.loomwright.rules.Settings;
@@ -20,10 +17,6 @@ import org.loomwright.rules.Severity;
  * use by several threads.
  */
 public final class ProveProject {
-
-    /** What the rules place-not-reached and routes-differ say, too. */
-    private static final Set<String> REPORTED_BY_RULES = Set.of("fit-too-short", "fit-place-not-served", "fit-datum",
-            "fit-trunk");
 
     private final RuleEngine rules;
     private final JudgeFit fit;
@@ -37,7 +30,7 @@ public final class ProveProject {
      * What came of it.
      *
      * @param opened the project
-     * @param report findings of the rules and of the fit
+     * @param report what the rules find, those about the fit too
      * @param fits   the fit of each harness
      * @param tables the bench's lists; none when something is objected to, so that nobody cuts from them
      */
@@ -50,18 +43,9 @@ public final class ProveProject {
      * @param threshold findings of this weight or more are objections
      */
     public Proof prove(Opened opened, Settings settings, Severity threshold, Cancel cancel, Progress progress) {
-        Report checked = rules.check(opened.project(), settings, cancel, progress);
+        Report report = rules.check(opened.project(), settings, cancel, progress);
         List<Judged> fits = fit.judge(opened.project(), cancel, progress);
-        Report report = withFit(checked, fits);
         List<Table> tables = report.objects(threshold) ? List.of() : MakeSheets.of(opened.project());
         return new Proof(opened, report, fits, tables);
-    }
-
-    /** The findings of the rules, then those of the fit that no rule has reported. */
-    static Report withFit(Report checked, List<Judged> fits) {
-        List<Finding> all = new ArrayList<>(checked.findings());
-        fits.stream().flatMap(judged -> FitFindings.of(judged).stream())
-                .filter(finding -> !REPORTED_BY_RULES.contains(finding.rule())).forEach(all::add);
-        return new Report(all, checked.work());
     }
 }

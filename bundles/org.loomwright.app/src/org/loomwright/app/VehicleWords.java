@@ -26,15 +26,6 @@ public final class VehicleWords {
         return condition.equals(whole) ? "all" : of(condition);
     }
 
-    /** {@code 312 of 4,608 vehicles}. */
-    public static String tally(Condition condition) {
-        try {
-            return condition.tally();
-        } catch (TooManyCombinations e) {
-            return "too many combinations to count";
-        }
-    }
-
     /** {@code 4,608 vehicles}. */
     public static String count(Condition condition) {
         try {

@@ -1,20 +1,16 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.cli;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.loomwright.app.BadCall;
-import org.loomwright.app.FitFindings;
 import org.loomwright.app.JudgeFit.Judged;
 import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.app.print.CheckText;
 import org.loomwright.app.print.FitPages;
 import org.loomwright.quantity.Cancel;
-import org.loomwright.quantity.Progress;
 import org.loomwright.rules.BookRuleEngine;
-import org.loomwright.rules.Finding;
 import org.loomwright.rules.Report;
-import org.loomwright.rules.RuleBook;
+import org.loomwright.rules.standard.StandardRules;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -46,7 +42,8 @@ final class FitCommand implements Command {
         try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {
             opened = Desk.open(door, List.of(arguments.matchedPositionalValue(0, "")), progress).getFirst();
             judged = Desk.fit().judge(opened.project(), Cancel.NEVER, progress);
-            report = report(opened, judged, flags);
+            report = new BookRuleEngine(StandardRules.fitBook()).check(opened.project(), flags.settings(),
+                    Cancel.NEVER, progress);
         }
         if (opened.project().harnesses().isEmpty() && report.findings().isEmpty()) {
             throw new BadCall("the project " + opened.place().name() + " has no harness to judge");
@@ -58,14 +55,5 @@ final class FitCommand implements Command {
             door.out().print(FitPages.text(opened.project(), judged, Desk.palette(door), door.width()));
         }
         return report.objects(flags.failOn()) ? Exit.FINDINGS : Exit.FINE;
-    }
-
-    /** What is wrong with the text comes first, for the fit of half a source says little. */
-    private static Report report(Opened opened, List<Judged> judged, Flags flags) {
-        Report text = new BookRuleEngine(new RuleBook(List.of())).check(opened.project(), flags.settings(),
-                Cancel.NEVER, Progress.NONE);
-        List<Finding> all = new ArrayList<>(text.findings());
-        judged.forEach(each -> all.addAll(FitFindings.of(each)));
-        return new Report(all, text.work());
     }
 }

@@ -2,6 +2,7 @@
 package org.loomwright.cli;
 
 import java.util.List;
+import java.util.Set;
 import org.loomwright.app.BadCall;
 import org.loomwright.app.MakeSheets;
 import org.loomwright.app.OpenProject.Opened;
@@ -14,7 +15,7 @@ import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.Progress;
 import org.loomwright.rules.BookRuleEngine;
 import org.loomwright.rules.Report;
-import org.loomwright.rules.RuleBook;
+import org.loomwright.rules.standard.StandardRules;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -67,8 +68,8 @@ final class SheetsCommand implements Command {
 
     /** A list made from half a source would be cut and crimped all the same. */
     private static int refuse(Opened opened, Flags flags, Door door) {
-        Report report = new BookRuleEngine(new RuleBook(List.of())).check(opened.project(), flags.settings(),
-                Cancel.NEVER, Progress.NONE);
+        Report report = new BookRuleEngine(StandardRules.book().part(Set.of())).check(opened.project(),
+                flags.settings(), Cancel.NEVER, Progress.NONE);
         if (flags.json()) {
             List<CheckJson.Checked> all = List.of(new CheckJson.Checked(opened, report));
             door.out().print(CheckJson.of(all, flags.failOn(), flags.shown()));

@@ -98,7 +98,8 @@ final class Acceptances {
         List<Finding> rest = new ArrayList<>();
         open.forEach(finding -> keepAsFactory(finding, rest, done));
         done.addAll(rest);
-        project.waivers().stream().filter(waiver -> expired(waiver) || !used.contains(waiver))
+        project.waivers().stream().filter(waiver -> !book.aside().contains(waiver.rule().text()))
+                .filter(waiver -> expired(waiver) || !used.contains(waiver))
                 .forEach(waiver -> done.add(about(waiver)));
         return done;
     }

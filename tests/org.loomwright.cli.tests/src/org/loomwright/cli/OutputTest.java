@@ -80,7 +80,7 @@ class OutputTest {
     @Test
     void proveWritesNoListThatSomebodyCouldCutFromWhenItObjects() throws IOException {
         Files.writeString(folder.resolve("p/all.loom"), PROJECT.replace("lamp 250 mm", "lamp 200 mm"));
-        Call call = Call.in(folder, "prove", "p").finds("fit-too-short", "p/all.loom:27:5");
+        Call call = Call.in(folder, "prove", "p").finds("place-not-reached", "p/all.loom:27:12");
         assertTrue(call.out().contains("p: not proved"), call.out());
         assertTrue(call.out().contains("none written"), call.out());
         assertEquals(List.of("p/all.loom"), Call.files(folder));
@@ -89,9 +89,19 @@ class OutputTest {
     @Test
     void whatIsNotKnownIsNotProvedAndNotGuessed() throws IOException {
         Files.writeString(folder.resolve("p/all.loom"), PROJECT.replace("lamp 200 mm", "lamp unknown"));
-        Call call = Call.in(folder, "fit", "p").finds("fit-not-proved", "p/all.loom:27:5");
+        Call call = Call.in(folder, "fit", "p").finds("length-unknown", "p/all.loom:18:33");
         assertTrue(call.out().contains("ours not proved: 1 length from sheets, 1 missing"), call.out());
         assertEquals(Exit.FINE, Call.in(folder, "fit", "p", "--fail-on", "error").code());
+    }
+
+    @Test
+    void whatSomebodyAcceptedDoesNotCountAndOtherRulesAreNotAsked() throws IOException {
+        String waived = "waive w: place-not-reached on ours:b1 because \"spliced on the vehicle\"\n"
+                + "waive x: orphan-wire on ours because \"asked by check alone\"\n";
+        Files.writeString(folder.resolve("p/all.loom"), PROJECT.replace("lamp 250 mm", "lamp 200 mm") + waived);
+        Call call = Call.in(folder, "fit", "p").isFine();
+        assertTrue(call.out().contains("ours does not fit"), call.out());
+        assertFalse(call.out().contains("waiver-unused"), call.out());
     }
 
     @Test

@@ -70,7 +70,7 @@ public final class ExcessTooTightToMake implements Rule<Target.OfHarness> {
             if (cell.figures().isPresent()) {
                 Demand demand = cell.figures().get().demand();
                 Length limit = demand.excessLimit();
-                boolean never = limit.compareTo(spread(demand)) < 0;
+                boolean never = isNever(demand);
                 boolean lucky = cell.status() == FitStatus.FITS;
                 if (never || !lucky && limit.compareTo(spread(demand).plus(grid).minus(UNIT)) < 0) {
                     var column = report.problem().columns().get(cell.column());
@@ -85,6 +85,11 @@ public final class ExcessTooTightToMake implements Rule<Target.OfHarness> {
     private static Tight join(Tight one, Tight other) {
         Tight tighter = other.spread().compareTo(one.spread()) > 0 ? other : one;
         return new Tight(tighter.demand(), tighter.drawing(), tighter.never(), one.when().or(other.when()));
+    }
+
+    /** True where the tolerances alone use up the limit, so that no length suits. */
+    static boolean isNever(Demand demand) {
+        return demand.excessLimit().compareTo(spread(demand)) < 0;
     }
 
     /** tm + tp + 2a. */

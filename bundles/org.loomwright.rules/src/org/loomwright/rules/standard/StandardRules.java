@@ -2,6 +2,7 @@
 package org.loomwright.rules.standard;
 
 import java.util.List;
+import java.util.Set;
 import org.loomwright.rules.BookRuleEngine;
 import org.loomwright.rules.RuleBook;
 import org.loomwright.rules.RuleEngine;
@@ -9,10 +10,14 @@ import org.loomwright.rules.coverage.DrawingsOverlap;
 import org.loomwright.rules.coverage.VehicleWithoutDrawing;
 import org.loomwright.rules.covering.AddOnNeedsBase;
 import org.loomwright.rules.covering.BarrierCrossed;
+import org.loomwright.rules.covering.ExcessTooGreat;
 import org.loomwright.rules.covering.ExcessTooTightToMake;
+import org.loomwright.rules.covering.FitNotProved;
 import org.loomwright.rules.covering.LengthUnknown;
 import org.loomwright.rules.covering.PlaceNotReached;
 import org.loomwright.rules.covering.RoutesDiffer;
+import org.loomwright.rules.covering.RunsBackTooFar;
+import org.loomwright.rules.covering.TooLongToPark;
 import org.loomwright.rules.marking.ColourMeansAnotherCircuit;
 import org.loomwright.rules.marking.ColoursAlikeInHousing;
 import org.loomwright.rules.marking.LegendDoesNotFit;
@@ -71,7 +76,11 @@ public final class StandardRules {
                 new OneDeviceDarkensBothHeadlamps(),
                 new LengthUnknown(),
                 new PlaceNotReached(),
+                new ExcessTooGreat(),
+                new RunsBackTooFar(),
+                new TooLongToPark(),
                 new RoutesDiffer(),
+                new FitNotProved(),
                 new BarrierCrossed(),
                 new ExcessTooTightToMake(),
                 new AddOnNeedsBase(),
@@ -93,7 +102,13 @@ public final class StandardRules {
                 new PartOfWrongKind()));
     }
 
-    /** Returns an engine that runs them. */
+    /** Returns the rules that ask how harnesses fit; waivers of the others are left alone. */
+    public static RuleBook fitBook() {
+        return book().part(Set.of("length-unknown", "place-not-reached", "excess-too-great", "runs-back-too-far",
+                "too-long-to-park", "routes-differ", "fit-not-proved", "barrier-crossed", "excess-too-tight-to-make"));
+    }
+
+    /** Returns an engine that runs all of them. */
     public static RuleEngine engine() {
         return new BookRuleEngine(book());
     }
