@@ -121,23 +121,42 @@ public final class Vehicles {
     }
 
     boolean implies(Condition left, Condition right) {
-        return guarded(() -> space.minus(node(left), node(right)) == Space.NONE);
+        int from = node(left);
+        int other = node(right);
+        return from == other || left == none || right == all || guarded(() -> space.minus(from, other) == Space.NONE);
     }
 
     boolean excludes(Condition left, Condition right) {
-        return guarded(() -> space.and(node(left), node(right)) == Space.NONE);
+        int one = node(left);
+        int other = node(right);
+        return left == none || right == none || guarded(() -> space.and(one, other) == Space.NONE);
     }
 
     Condition and(Condition left, Condition right) {
-        return guarded(() -> condition(space.and(node(left), node(right))));
+        int one = node(left);
+        int other = node(right);
+        if (one == other || right == all || left == none) {
+            return left;
+        }
+        return left == all || right == none ? right : guarded(() -> condition(space.and(one, other)));
     }
 
     Condition or(Condition left, Condition right) {
-        return guarded(() -> condition(space.or(node(left), node(right))));
+        int one = node(left);
+        int other = node(right);
+        if (one == other || right == none || left == all) {
+            return left;
+        }
+        return left == none || right == all ? right : guarded(() -> condition(space.or(one, other)));
     }
 
     Condition minus(Condition left, Condition right) {
-        return guarded(() -> condition(space.minus(node(left), node(right))));
+        int from = node(left);
+        int other = node(right);
+        if (left == none || right == none) {
+            return left;
+        }
+        return from == other || right == all ? none : guarded(() -> condition(space.minus(from, other)));
     }
 
     BigInteger count(Condition condition) {

@@ -45,6 +45,18 @@ public record Node(Kind kind, String owner, String element, String pin) implemen
         return byPin != 0 ? byPin : kind.compareTo(other.kind);
     }
 
+    /** Written out, since graphs ask for it all the time and a derived one is slow while the program starts. */
+    @Override
+    public int hashCode() {
+        return ((owner.hashCode() * 31 + element.hashCode()) * 31 + pin.hashCode()) * 31 + kind.ordinal();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return this == other || other instanceof Node that && kind == that.kind && pin.equals(that.pin)
+                && element.equals(that.element) && owner.equals(that.owner);
+    }
+
     @Override
     public String toString() {
         return label();

@@ -8,6 +8,17 @@ public sealed interface Point {
 
     /** A spot where wires end. */
     record Spot(Node node) implements Point {
+        /** Written out for the same reason as that of {@link Node}. */
+        @Override
+        public int hashCode() {
+            return node.hashCode();
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return this == other || other instanceof Spot that && node.equals(that.node);
+        }
+
         @Override
         public String toString() {
             return node.label();

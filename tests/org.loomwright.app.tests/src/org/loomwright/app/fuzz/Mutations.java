@@ -10,8 +10,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Damage of the sort that people, merges and broken disks do to a text: a token, a line or some bytes are lost, doubled,
- * exchanged or taken from elsewhere. The same seed does the same damage.
+ * Damage of the sort that people, merges and broken disks do to a text: a token, a line or some bytes are lost,
+ * doubled, exchanged or taken from elsewhere. The same seed does the same damage.
  */
 final class Mutations {
 
