@@ -33,12 +33,12 @@ final class CheckCommand implements Command {
     }
 
     @Override
-    public int run(ParseResult arguments, Door door) throws BadCall {
+    public int run(ParseResult arguments, Language language, Door door) throws BadCall {
         Flags flags = Flags.of(arguments);
         List<CheckJson.Checked> checked = new ArrayList<>();
         try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {
             RuleEngine engine = StandardRules.engine();
-            for (Opened opened : Desk.open(door, arguments.matchedPositionalValue(0, List.of()), progress)) {
+            for (Opened opened : Desk.open(language, door, arguments.matchedPositionalValue(0, List.of()), progress)) {
                 checked.add(new CheckJson.Checked(opened,
                         engine.check(opened.project(), flags.settings(), Cancel.NEVER, progress)));
             }

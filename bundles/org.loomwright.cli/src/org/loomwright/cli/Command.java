@@ -22,8 +22,11 @@ interface Command {
     /**
      * Does it.
      *
+     * @param arguments what it was called with
+     * @param language  reads sources
+     * @param door      where results go
      * @return an {@link Exit} code
      * @throws BadCall if the call cannot be carried out
      */
-    int run(ParseResult arguments, Door door) throws BadCall;
+    int run(ParseResult arguments, Language language, Door door) throws BadCall;
 }

@@ -11,7 +11,6 @@ import org.loomwright.app.load.ProjectPlace;
 import org.loomwright.app.print.Palette;
 import org.loomwright.fit.ChainJudge;
 import org.loomwright.fit.FitDefaults;
-import org.loomwright.lang.LoomReader;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.Progress;
 
@@ -22,9 +21,9 @@ final class Desk {
     }
 
     /** Opens the projects that the arguments name. */
-    static List<Opened> open(Door door, List<String> paths, Progress progress) throws BadCall {
+    static List<Opened> open(Language language, Door door, List<String> paths, Progress progress) throws BadCall {
         List<ProjectPlace> places = ProjectPlace.find(door.folder(), paths);
-        OpenProject open = new OpenProject(LoomReader.create(), Runtime.getRuntime().availableProcessors());
+        OpenProject open = new OpenProject(language.reader(), Runtime.getRuntime().availableProcessors());
         List<Opened> opened = new ArrayList<>();
         for (ProjectPlace place : places) {
             opened.add(open.open(place, Cancel.NEVER, progress));

@@ -34,13 +34,13 @@ final class FitCommand implements Command {
     }
 
     @Override
-    public int run(ParseResult arguments, Door door) throws BadCall {
+    public int run(ParseResult arguments, Language language, Door door) throws BadCall {
         Flags flags = Flags.of(arguments);
         Opened opened;
         List<Judged> judged;
         Report report;
         try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {
-            opened = Desk.open(door, List.of(arguments.matchedPositionalValue(0, "")), progress).getFirst();
+            opened = Desk.open(language, door, List.of(arguments.matchedPositionalValue(0, "")), progress).getFirst();
             judged = Desk.fit().judge(opened.project(), Cancel.NEVER, progress);
             report = new BookRuleEngine(StandardRules.fitBook()).check(opened.project(), flags.settings(),
                     Cancel.NEVER, progress);

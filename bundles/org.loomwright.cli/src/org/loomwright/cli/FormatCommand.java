@@ -36,7 +36,7 @@ final class FormatCommand implements Command {
     }
 
     @Override
-    public int run(ParseResult arguments, Door door) throws BadCall {
+    public int run(ParseResult arguments, Language language, Door door) throws BadCall {
         Flags flags = Flags.of(arguments);
         boolean check = arguments.hasMatchedOption(CHECK);
         List<String> paths = arguments.matchedPositionalValue(0, List.of());

@@ -93,6 +93,7 @@ public final class Main {
     }
 
     private static int call(Command command, String[] args, Door door) throws BadCall {
+        Language language = Language.settingUp();
         CommandSpec spec = Commands.spec(command).name(PROGRAM + " " + command.name());
         CommandLine line = Commands.line(spec);
         ParseResult parsed;
@@ -105,7 +106,7 @@ public final class Main {
             line.usage(door.out(), CommandLine.Help.Ansi.OFF);
             return Exit.FINE;
         }
-        return command.run(parsed, door);
+        return command.run(parsed, language, door);
     }
 
     private static int complain(String message, Door door) {

@@ -41,13 +41,14 @@ final class ProveCommand implements Command {
     }
 
     @Override
-    public int run(ParseResult arguments, Door door) throws BadCall {
+    public int run(ParseResult arguments, Language language, Door door) throws BadCall {
         Flags flags = Flags.of(arguments);
         RuleBook book = StandardRules.book();
         Proof proof;
         SheetFolder folder;
         try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {
-            Opened opened = Desk.open(door, List.of(arguments.matchedPositionalValue(0, "")), progress).getFirst();
+            Opened opened = Desk.open(language, door, List.of(arguments.matchedPositionalValue(0, "")), progress)
+                    .getFirst();
             folder = SheetFolder.at(door.folder(),
                     arguments.matchedOptionValue("--to", OUTPUT + "/" + opened.place().name()));
             proof = new ProveProject(StandardRules.engine(), Desk.fit())

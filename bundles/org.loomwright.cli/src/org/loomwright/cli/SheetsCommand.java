@@ -42,12 +42,12 @@ final class SheetsCommand implements Command {
     }
 
     @Override
-    public int run(ParseResult arguments, Door door) throws BadCall {
+    public int run(ParseResult arguments, Language language, Door door) throws BadCall {
         Flags flags = Flags.of(arguments);
         SheetFolder folder = SheetFolder.at(door.folder(), arguments.matchedOptionValue("--to", ""));
         Opened opened;
         try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {
-            opened = Desk.open(door, List.of(arguments.matchedPositionalValue(0, "")), progress).getFirst();
+            opened = Desk.open(language, door, List.of(arguments.matchedPositionalValue(0, "")), progress).getFirst();
         }
         if (!opened.project().problems().isEmpty()) {
             return refuse(opened, flags, door);
