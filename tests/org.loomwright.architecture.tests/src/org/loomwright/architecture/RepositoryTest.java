@@ -29,7 +29,7 @@ class RepositoryTest {
     private static final Path ROOT = Path.of(System.getProperty("loomwright.root")).normalize();
     private static final Set<String> TOP = Set.of("README.md", "DEVELOPERS.md", "LICENSE", "pom.xml", "bundles",
             "features", "releng", "tests", "docs", "loomwright", "verify");
-    private static final Set<String> NOT_OURS = Set.of(".git", "target", "src-gen", "bin");
+    private static final Set<String> NOT_OURS = Set.of(".git", "target", "src-gen", "bin", "loomwright-out");
     private static final Pattern ARTIFACT = Pattern.compile("<dependency>\\s*<groupId>([^<]+)</groupId>\\s*"
             + "<artifactId>([^<]+)</artifactId>\\s*<version>([^<$]+)</version>");
 
