@@ -16,6 +16,11 @@ interface Command {
     /** One line for the list of commands. */
     String summary();
 
+    /** Whether it reads what sources say, and not only their text. */
+    default boolean reads() {
+        return true;
+    }
+
     /** Adds the arguments and the help of the command. */
     void describe(CommandSpec spec);
 

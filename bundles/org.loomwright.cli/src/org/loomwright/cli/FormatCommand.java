@@ -36,6 +36,11 @@ final class FormatCommand implements Command {
     }
 
     @Override
+    public boolean reads() {
+        return false;
+    }
+
+    @Override
     public int run(ParseResult arguments, Language language, Door door) throws BadCall {
         Flags flags = Flags.of(arguments);
         boolean check = arguments.hasMatchedOption(CHECK);

@@ -23,8 +23,14 @@ final class Language {
         return language;
     }
 
+    /** Leaves it until somebody asks. */
+    static Language whenAsked() {
+        return new Language();
+    }
+
     /** Waits until it is ready. */
     SourceReader reader() {
+        reader.run(); // does nothing when it has been started
         try {
             return reader.get();
         } catch (ExecutionException e) {

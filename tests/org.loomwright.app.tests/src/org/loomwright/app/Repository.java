@@ -13,7 +13,7 @@ import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.Progress;
 
 /** The documents of this repository, and projects in them. */
-final class Repository {
+public final class Repository {
 
     private Repository() {
     }
@@ -24,7 +24,7 @@ final class Repository {
     }
 
     /** The folder that holds {@code docs/examples}, from the working directory upwards. */
-    static Path root() {
+    public static Path root() {
         Path folder = Path.of(System.getProperty("user.dir")).toAbsolutePath();
         while (!Files.isDirectory(folder.resolve("docs/examples"))) {
             folder = folder.getParent();

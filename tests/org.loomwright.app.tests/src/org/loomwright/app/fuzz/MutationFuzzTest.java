@@ -7,31 +7,22 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.junit.jupiter.api.Test;
+import org.loomwright.app.Repository;
 
 /** A short run of {@link MutationFuzz}; the long one is started by hand. */
 class MutationFuzzTest {
 
     private static final int ROUNDS = 60;
 
-    private static Path examples() {
-        Path folder = Path.of(System.getProperty("user.dir")).toAbsolutePath();
-        while (!Files.isDirectory(folder.resolve("docs/examples"))) {
-            folder = folder.getParent();
-        }
-        return folder.resolve("docs/examples");
-    }
-
     @ParameterizedTest
     @ValueSource(strings = {"orrin", "trailer"})
     void nothingBreaksButTheText(String example) throws IOException {
-        MutationFuzz fuzz = new MutationFuzz(examples().resolve(example));
+        MutationFuzz fuzz = new MutationFuzz(Repository.root().resolve("docs/examples").resolve(example));
         List<MutationFuzz.Round> rounds = LongStream.range(0, ROUNDS).mapToObj(fuzz::round).toList();
         assertEquals(List.of(), rounds.stream().filter(round -> !round.faults().isEmpty()).toList());
         assertTrue(rounds.stream().mapToInt(MutationFuzz.Round::findings).distinct().count() > 5,
