@@ -85,7 +85,7 @@ class HouseRulesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"condition", "harness", "geometry", "fit", "rules"})
+    @ValueSource(strings = {"condition", "harness", "geometry", "fit", "rules", "compare"})
     void enginesShowNoTypeOfThirdParties(String room) throws IOException {
         Bundle bundle = new Bundle(ROOT.resolve("bundles/org.loomwright." + room));
         assertFalse(bundle.classFiles().isEmpty());
