@@ -18,11 +18,13 @@ import org.loomwright.quantity.Quantity;
  * @param breakouts the breakouts on it, in order along the run
  * @param barriers  grommets, holes and hinges that a breakout may not cross
  * @param slacks    how much of the run before a breakout may be taken up
+ * @param bends     where the run turns sharply on its way through the vehicle
  * @param when      the vehicles that have it
  * @param span      the whole element
  */
 public record Run(Kind kind, Name name, Optional<Ref> from, Optional<Ref> to, Optional<Measure> length,
-        List<Breakout> breakouts, List<Barrier> barriers, List<Slack> slacks, Expression when, Span span) {
+        List<Breakout> breakouts, List<Barrier> barriers, List<Slack> slacks, List<Bend> bends,
+        Expression when, Span span) {
 
     /** Trunk or branch. */
     public enum Kind {
@@ -45,5 +47,14 @@ public record Run(Kind kind, Name name, Optional<Ref> from, Optional<Ref> to, Op
 
     /** Slack that may be taken up in the stretch that ends at a breakout. */
     public record Slack(Ref before, Quantity atMost, Span span) {
+    }
+
+    /**
+     * A bend on the way through the vehicle.
+     *
+     * @param at     its station
+     * @param radius inside of the bend
+     */
+    public record Bend(Name name, Measure at, Quantity radius, Expression when, Span span) {
     }
 }

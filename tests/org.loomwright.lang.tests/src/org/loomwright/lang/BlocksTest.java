@@ -19,7 +19,7 @@ class BlocksTest {
         assertEquals(List.of("platform", "catalogue", "drawing", "harness", "kit", "waive"), blocks.file().words());
         assertEquals(List.of("size", "colour", "cable", "from", "to", "length", "legend", "as", "note"),
                 blocks.block("WireFact").words());
-        assertEquals(List.of("breakout", "barrier", "slack", "note"), blocks.block("RunFact").words());
+        assertEquals(List.of("breakout", "barrier", "bend", "slack", "note"), blocks.block("RunFact").words());
         assertEquals(22 + 1, blocks.block("CatalogueFact").words().size());
     }
 

@@ -137,6 +137,7 @@ class SnapshotTest {
         assertEquals(Measure.Provenance.UNKNOWN, stations.get(3).provenance());
         assertEquals(Optional.empty(), stations.get(3).value());
         assertEquals(Measure.Provenance.SCALED, drawing().runs().getFirst().barriers().getFirst().at().provenance());
+        assertEquals("1 1/4 in", drawing().runs().getFirst().bends().getFirst().radius().written());
     }
 
     @Test

@@ -336,7 +336,7 @@ public final class Bench {
         /** A branch from the datum or a breakout to a place; the length may be empty. */
         public WiringBench branch(String name, String from, String to, String length) {
             runs.add(new Run(Run.Kind.BRANCH, new Name(name, span()), ref(from), ref(to), measure(length), List.of(),
-                    List.of(), List.of(), when(""), span()));
+                    List.of(), List.of(), List.of(), when(""), span()));
             return this;
         }
 

@@ -55,29 +55,30 @@ public final class Laying {
         return Tolerance.symmetric(Length.of(Bench.quantity(length)));
     }
 
-    /** A trunk; each stop is {@code leftWing 975 mm}, {@code leftWing unknown} or {@code | grommet 60 mm}. */
+    /** A trunk; a stop is {@code wing 975 mm} or {@code unknown}, {@code | hinge 60 mm}, {@code ( sill 9 mm 30 mm}. */
     public Run trunk(String name, String... stops) {
         List<Run.Breakout> breakouts = new ArrayList<>();
         List<Run.Barrier> barriers = new ArrayList<>();
+        List<Run.Bend> bends = new ArrayList<>();
         for (String stop : stops) {
-            boolean barrier = stop.startsWith("| ");
-            String[] words = (barrier ? stop.substring(2) : stop).split(" ", 2);
-            if (barrier) {
-                barriers.add(new Run.Barrier(name(words[0]), measure(words[1]), span()));
-            } else {
-                breakouts.add(new Run.Breakout(name(words[0]), Optional.empty(), measure(words[1]), Bench.when(""),
-                        span()));
+            String[] words = stop.split(" ");
+            switch (words[0]) {
+                case "|" -> barriers.add(new Run.Barrier(name(words[1]), measure(stop.split(" ", 3)[2]), span()));
+                case "(" -> bends.add(new Run.Bend(name(words[1]), measure(words[2] + " mm"),
+                        Bench.quantity(words[4] + " mm"), Bench.when(words.length > 6 ? words[6] : ""), span()));
+                default -> breakouts.add(new Run.Breakout(name(words[0]), Optional.empty(),
+                        measure(stop.split(" ", 2)[1]), Bench.when(""), span()));
             }
         }
         return new Run(Run.Kind.TRUNK, name(name), Optional.empty(), Optional.empty(), Optional.empty(), breakouts,
-                barriers, List.of(), Bench.when(""), span());
+                barriers, List.of(), bends, Bench.when(""), span());
     }
 
     /** A branch in some vehicles. */
     public Run branch(String name, String from, String to, String length, String condition) {
         return new Run(Run.Kind.BRANCH, name(name), Optional.of(ref(from)), Optional.of(ref(to)),
                 length.isEmpty() ? Optional.empty() : Optional.of(measure(length)), List.of(), List.of(), List.of(),
-                Bench.when(condition), span());
+                List.of(), Bench.when(condition), span());
     }
 
     /** A station on a run: {@code main 300 mm}; a point where there is no length: {@code leftWing}. */

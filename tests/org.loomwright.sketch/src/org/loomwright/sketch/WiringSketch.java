@@ -87,8 +87,8 @@ public final class WiringSketch {
 
     private WiringSketch run(Run.Kind sort, String run, Optional<Ref> from, Optional<Ref> to, Optional<Measure> length,
             Expression condition) {
-        runs.add(new Run(sort, sketch.name(run), from, to, length, List.of(), List.of(), List.of(), condition,
-                sketch.span()));
+        runs.add(new Run(sort, sketch.name(run), from, to, length, List.of(), List.of(), List.of(), List.of(),
+                condition, sketch.span()));
         return this;
     }
 
@@ -109,7 +109,7 @@ public final class WiringSketch {
         List<Run.Breakout> all = new ArrayList<>(last.breakouts());
         all.add(new Run.Breakout(sketch.name(breakout), after, sketch.measure(at), condition, sketch.span()));
         runs.add(new Run(last.kind(), last.name(), last.from(), last.to(), last.length(), all, last.barriers(),
-                last.slacks(), last.when(), last.span()));
+                last.slacks(), last.bends(), last.when(), last.span()));
         return this;
     }
 
@@ -118,7 +118,7 @@ public final class WiringSketch {
         List<Run.Slack> all = new ArrayList<>(last.slacks());
         all.add(new Run.Slack(sketch.ref(before), Sketch.quantity(atMost), sketch.span()));
         runs.add(new Run(last.kind(), last.name(), last.from(), last.to(), last.length(), last.breakouts(),
-                last.barriers(), all, last.when(), last.span()));
+                last.barriers(), all, last.bends(), last.when(), last.span()));
         return this;
     }
 

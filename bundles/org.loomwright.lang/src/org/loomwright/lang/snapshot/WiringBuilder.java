@@ -140,6 +140,7 @@ final class WiringBuilder extends Builder {
         List<Run.Breakout> breakouts = new ArrayList<>();
         List<Run.Barrier> barriers = new ArrayList<>();
         List<Run.Slack> slacks = new ArrayList<>();
+        List<Run.Bend> bends = new ArrayList<>();
         for (RunFact fact : facts) {
             Written line = of(fact);
             Span span = line.span();
@@ -148,6 +149,9 @@ final class WiringBuilder extends Builder {
                         line.ref("after"), lengths.needed(each.getAt(), span), when(each.getWhen()), span));
                 case org.loomwright.model.loom.Barrier each -> barriers.add(new Run.Barrier(line.name("name"),
                         lengths.needed(each.getAt(), span), span));
+                case org.loomwright.model.loom.Bend each -> lengths.quantity(each.getRadius())
+                        .ifPresent(radius -> bends.add(new Run.Bend(line.name("name"),
+                                lengths.needed(each.getAt(), span), radius, when(each.getWhen()), span)));
                 case org.loomwright.model.loom.Slack each -> lengths.quantity(each.getAtMost())
                         .ifPresent(most -> slacks.add(new Run.Slack(line.needed("before"), most, span)));
                 default -> { }
@@ -156,7 +160,7 @@ final class WiringBuilder extends Builder {
         boolean branch = kind == Run.Kind.BRANCH;
         return new Run(kind, written.name("name"), branch ? written.ref("from") : Optional.empty(),
                 branch ? written.ref("to") : Optional.empty(), length, List.copyOf(breakouts), List.copyOf(barriers),
-                List.copyOf(slacks), when, written.span());
+                List.copyOf(slacks), List.copyOf(bends), when, written.span());
     }
 
     private Connector connector(org.loomwright.model.loom.Connector source, Written written) {

@@ -7,8 +7,10 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import org.loomwright.condition.Condition;
 import org.loomwright.geometry.HarnessTree;
+import org.loomwright.geometry.Section;
 import org.loomwright.geometry.Spot;
 import org.loomwright.harness.Location;
+import org.loomwright.harness.Measure;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.Ref;
 import org.loomwright.harness.Run;
@@ -74,7 +76,31 @@ final class PlacedParts {
 
     /** The spot of a barrier. */
     static List<Case<Spot>> spots(HarnessTree tree, Run run, Run.Barrier barrier) {
+        return spots(tree, run, barrier.at());
+    }
+
+    /** The spot of a station on a run. */
+    static List<Case<Spot>> spots(HarnessTree tree, Run run, Measure station) {
         return tree.spots(new Location(Optional.empty(), Optional.of(Ref.of(run.name().text(), run.name().span())),
-                Optional.of(barrier.at())));
+                Optional.of(station)));
+    }
+
+    /** True when a spot whose station is known lies in a section or at its ends. */
+    static boolean holds(Section section, Spot spot) {
+        return spot.run().equals(section.run()) && between(section.from(), spot, section.to());
+    }
+
+    /** True when a spot whose station is known lies under a placed part that lies on one run. */
+    static boolean holds(At part, Spot spot) {
+        return spot.run().equals(part.from().run()) && spot.run().equals(part.to().run())
+                && (between(part.from(), spot, part.to()) || between(part.to(), spot, part.from()));
+    }
+
+    private static boolean between(Spot from, Spot spot, Spot to) {
+        Optional<Length> station = spot.station().length();
+        Optional<Length> low = from.station().length();
+        Optional<Length> high = to.station().length();
+        return station.isPresent() && low.isPresent() && high.isPresent()
+                && low.get().compareTo(station.get()) <= 0 && station.get().compareTo(high.get()) <= 0;
     }
 }

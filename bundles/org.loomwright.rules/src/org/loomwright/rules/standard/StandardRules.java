@@ -36,6 +36,7 @@ import org.loomwright.rules.protection.LinkDoesNotProtect;
 import org.loomwright.rules.protection.NoProtection;
 import org.loomwright.rules.protection.NoReturnPath;
 import org.loomwright.rules.protection.OneDeviceDarkensBothHeadlamps;
+import org.loomwright.rules.routing.BendTooTight;
 import org.loomwright.rules.routing.BundleTooBigForOpening;
 import org.loomwright.rules.routing.ClampSpacing;
 import org.loomwright.rules.routing.SpliceInFlexOrOpening;
@@ -88,6 +89,7 @@ public final class StandardRules {
                 new SpliceInFlexOrOpening(),
                 new ClampSpacing(),
                 new BundleTooBigForOpening(),
+                new BendTooTight(),
                 new FuseNotIdentified(),
                 new TerminalDoesNotTakeWire(),
                 new MateDoesNotMatch(),

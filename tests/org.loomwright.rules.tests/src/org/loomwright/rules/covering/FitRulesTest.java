@@ -163,7 +163,8 @@ class FitRulesTest {
         Run head = lay.branch("bHead", "leftWing", "headlampLeft", "300 mm", "");
         Run parent = from.equals("bFog") ? fog : head;
         Run opened = new Run(Run.Kind.BRANCH, parent.name(), parent.from(), parent.to(), parent.length(),
-                lay.trunk("stops", "lead 60 mm").breakouts(), List.of(), List.of(), parent.when(), parent.span());
+                lay.trunk("stops", "lead 60 mm").breakouts(), List.of(), List.of(), List.of(), parent.when(),
+                parent.span());
         Run child = from.equals("bFog") ? lay.branch("bHead", "lead", "headlampLeft", "300 mm", "")
                 : lay.branch("bFog", "lead", "horn", "300 mm", "");
         return front68().harness("front", harness -> harness.covers("front68").datum("bulkhead")
