@@ -81,6 +81,12 @@ record Flags(boolean json, Severity failOn, Shown shown, boolean quiet, Settings
                 .required(required).type(String.class).paramLabel(label).description(description).build();
     }
 
+    /** Describes all further positional arguments, none if need be. */
+    static PositionalParamSpec more(int index, String label, String description) {
+        return PositionalParamSpec.builder().index(index + "..*").arity("0..*").type(List.class)
+                .auxiliaryTypes(String.class).paramLabel(label).description(description).build();
+    }
+
     /** Reads the options; those that the command does not have keep their defaults. */
     static Flags of(ParseResult parsed) throws BadCall {
         return new Flags(json(parsed), severity(parsed.matchedOptionValue(FAIL_ON, "warning")),
