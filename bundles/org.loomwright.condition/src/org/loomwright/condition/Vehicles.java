@@ -8,7 +8,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.BooleanSupplier;
+import java.util.function.IntSupplier;
 import java.util.function.Supplier;
+import org.loomwright.condition.Recent.Operation;
 import org.loomwright.condition.internal.NodeLimit;
 
 /**
@@ -19,8 +22,8 @@ import org.loomwright.condition.internal.NodeLimit;
  * conditions in use need more than 2,000,000 decision nodes (about 100 MB), {@link TooManyCombinations} is thrown;
  * conditions made before stay usable. Conditions that nobody uses any more make room.
  *
- * <p>Safe for use by several threads: one lock guards all operations on it and its conditions, so threads do not gain
- * speed by sharing one.
+ * <p>Safe for use by several threads: one lock guards the diagram behind its conditions, and what was asked lately is
+ * answered without it.
  */
 public final class Vehicles {
     /** The usual bound on decision nodes; reaching it takes about 100 MB and some seconds. */
@@ -29,6 +32,7 @@ public final class Vehicles {
     private final ReentrantLock lock = new ReentrantLock();
     private final Space space;
     private final Pool pool;
+    private final Recent recent = new Recent();
     private final Condition all;
     private final Condition none;
 
@@ -123,13 +127,15 @@ public final class Vehicles {
     boolean implies(Condition left, Condition right) {
         int from = node(left);
         int other = node(right);
-        return from == other || left == none || right == all || guarded(() -> space.minus(from, other) == Space.NONE);
+        return from == other || left == none || right == all
+                || yes(Operation.IMPLIES, left, right, () -> space.minus(from, other) == Space.NONE);
     }
 
     boolean excludes(Condition left, Condition right) {
         int one = node(left);
         int other = node(right);
-        return left == none || right == none || guarded(() -> space.and(one, other) == Space.NONE);
+        return left == none || right == none
+                || one != other && yes(Operation.EXCLUDES, left, right, () -> space.and(one, other) == Space.NONE);
     }
 
     Condition and(Condition left, Condition right) {
@@ -138,7 +144,8 @@ public final class Vehicles {
         if (one == other || right == all || left == none) {
             return left;
         }
-        return left == all || right == none ? right : guarded(() -> condition(space.and(one, other)));
+        return left == all || right == none ? right
+                : result(Operation.AND, left, right, () -> space.and(one, other));
     }
 
     Condition or(Condition left, Condition right) {
@@ -147,7 +154,8 @@ public final class Vehicles {
         if (one == other || right == none || left == all) {
             return left;
         }
-        return left == none || right == all ? right : guarded(() -> condition(space.or(one, other)));
+        return left == none || right == all ? right
+                : result(Operation.OR, left, right, () -> space.or(one, other));
     }
 
     Condition minus(Condition left, Condition right) {
@@ -156,7 +164,22 @@ public final class Vehicles {
         if (left == none || right == none) {
             return left;
         }
-        return from == other || right == all ? none : guarded(() -> condition(space.minus(from, other)));
+        return from == other || right == all ? none
+                : result(Operation.MINUS, left, right, () -> space.minus(from, other));
+    }
+
+    private Condition result(Operation operation, Condition left, Condition right, IntSupplier node) {
+        Condition known = recent.find(operation, left, right);
+        return known != null ? known
+                : recent.keep(operation, left, right, guarded(() -> condition(node.getAsInt())));
+    }
+
+    private boolean yes(Operation operation, Condition left, Condition right, BooleanSupplier answer) {
+        Condition known = recent.find(operation, left, right);
+        if (known == null) {
+            known = recent.keep(operation, left, right, guarded(answer::getAsBoolean) ? all : none);
+        }
+        return known == all;
     }
 
     BigInteger count(Condition condition) {
@@ -205,6 +228,7 @@ public final class Vehicles {
             return work.get();
         } catch (NodeLimit limit) {
             space.diagram().release();
+            recent.clear();
             if (!pool.makeRoom()) {
                 throw tooMany(limit);
             }
