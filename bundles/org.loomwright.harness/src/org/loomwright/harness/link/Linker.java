@@ -25,7 +25,10 @@ import org.loomwright.harness.Source;
 import org.loomwright.harness.Waiver;
 import org.loomwright.harness.Wiring;
 
-/** Joins sources: catalogues first, then platforms, then drawings before the harnesses that cover them. */
+/**
+ * Joins sources: catalogues first, then platforms, then drawings before the harnesses that cover them. What an earlier
+ * run made of the same objects is taken over.
+ */
 final class Linker {
 
     private final List<Source> sources;
@@ -38,6 +41,11 @@ final class Linker {
     private final Map<String, WiringView> views = new LinkedHashMap<>();
     private final Map<String, Kit> kits = new LinkedHashMap<>();
     private final List<Waiver> waivers = new ArrayList<>();
+    private final Reuse reuse;
+    private final List<Catalogue> catalogues = new ArrayList<>();
+    private final Map<String, Linked<Platform, PlatformView>> linkedPlatforms = new LinkedHashMap<>();
+    private final Map<String, Linked<Wiring, WiringView>> linkedWirings = new LinkedHashMap<>();
+    private int afresh;
 
     Linker(List<Source> sources) {
         this(sources, Vehicles.MOST_NODES);
@@ -45,17 +53,30 @@ final class Linker {
 
     /** With another bound on the work that the conditions of one platform may take; see {@link Vehicles#of}. */
     Linker(List<Source> sources, int mostNodes) {
+        this(sources, mostNodes, Optional.empty());
+    }
+
+    /** With what an earlier run made. */
+    Linker(List<Source> sources, int mostNodes, Optional<LinkedProject> before) {
         this.mostNodes = mostNodes;
+        this.reuse = new Reuse(before);
         this.sources = sources.stream().sorted(Comparator.comparing(Source::file)).toList();
         this.problems = new Problems(this.sources);
     }
 
     Project link() {
+        return linked().project();
+    }
+
+    LinkedProject linked() {
         List<Platform> unlinked = new ArrayList<>();
         for (Source source : sources) {
             for (Element element : source.elements()) {
                 switch (element) {
-                    case Catalogue catalogue -> catalogue.parts().forEach(this::part);
+                    case Catalogue catalogue -> {
+                        catalogues.add(catalogue);
+                        catalogue.parts().forEach(this::part);
+                    }
                     case Platform platform -> unlinked.add(platform);
                     case Wiring wiring -> put("drawings or harnesses", wirings, wiring);
                     case Kit kit -> put("kits", kits, kit);
@@ -63,11 +84,11 @@ final class Linker {
                 }
             }
         }
-        PlatformLinker platformLinker = new PlatformLinker(problems, parts, mostNodes);
+        Map<String, Part> known = reuse.parts(catalogues).orElse(Collections.unmodifiableMap(parts));
         for (Platform platform : unlinked) {
             PlatformView before = platforms.get(platform.name().text());
             if (before == null) {
-                link(platformLinker, platform);
+                link(platform, known);
             } else {
                 problems.twice("platforms", platform.name(), before.platform().name());
             }
@@ -78,9 +99,10 @@ final class Linker {
         wirings.keySet().stream().filter(views::containsKey).forEach(name -> inOrder.put(name, views.get(name)));
         kits.values().forEach(this::kit);
         waivers.forEach(this::waiver);
-        return new Project(sources, Collections.unmodifiableMap(platforms), Collections.unmodifiableMap(parts),
+        Project project = new Project(sources, Collections.unmodifiableMap(platforms), known,
                 Collections.unmodifiableMap(inOrder), Collections.unmodifiableMap(kits), List.copyOf(waivers),
                 problems.ordered());
+        return new LinkedProject(project, catalogues, wirings, linkedPlatforms, linkedWirings, afresh);
     }
 
     private void part(Part part) {
@@ -110,45 +132,68 @@ final class Linker {
                 }
                 platform = PlatformLinker.absent(wiring.platform());
             }
+            take(wiring, platform, colours);
+        }
+    }
+
+    private void take(Wiring wiring, PlatformView platform, Set<String> colours) {
+        Optional<Linked<Wiring, WiringView>> known = reuse.wiring(wiring, platform, wirings, views);
+        Linked<Wiring, WiringView> linked = known.orElseGet(() -> {
+            afresh++;
+            Problems own = problems.ofPart();
             try {
-                views.put(wiring.name().text(), link(wiring, platform, colours));
+                WiringView view = link(own, wiring, platform, colours);
+                return new Linked<>(wiring, Optional.of(view), own.found());
             } catch (TooManyCombinations e) {
-                tooMany(wiring.name(), e);
+                tooMany(own, wiring.name(), e);
+                return new Linked<>(wiring, Optional.empty(), own.found());
             }
-        }
+        });
+        problems.addAll(linked.problems());
+        linkedWirings.put(wiring.name().text(), linked);
+        linked.view().ifPresent(view -> views.put(wiring.name().text(), view));
     }
 
-    private WiringView link(Wiring wiring, PlatformView platform, Set<String> colours) {
-        Facts facts = new Facts(problems, platform.vehicles(), parts);
-        List<String> covers = covers(wiring, platform);
+    private WiringView link(Problems own, Wiring wiring, PlatformView platform, Set<String> colours) {
+        Facts facts = new Facts(own, platform.vehicles(), parts);
+        List<String> covers = covers(own, wiring, platform);
         Condition when = facts.condition(wiring.when(), wiring.name().span(), of(covers, platform));
-        return new WiringLinker(problems, facts, wiring, platform, when, covers, wirings, colours).link();
+        return new WiringLinker(own, facts, wiring, platform, when, covers, wirings, colours).link();
     }
 
-    private void link(PlatformLinker linker, Platform platform) {
-        try {
-            platforms.put(platform.name().text(), linker.link(platform));
-        } catch (TooManyCombinations e) {
-            tooMany(platform.name(), e);
-            unread.add(platform.name().text());
-        }
+    private void link(Platform platform, Map<String, Part> known) {
+        Linked<Platform, PlatformView> linked = reuse.platform(platform, known).orElseGet(() -> {
+            afresh++;
+            Problems own = problems.ofPart();
+            try {
+                PlatformView view = new PlatformLinker(own, known, mostNodes).link(platform);
+                return new Linked<>(platform, Optional.of(view), own.found());
+            } catch (TooManyCombinations e) {
+                tooMany(own, platform.name(), e);
+                return new Linked<>(platform, Optional.empty(), own.found());
+            }
+        });
+        problems.addAll(linked.problems());
+        String name = platform.name().text();
+        linkedPlatforms.put(name, linked);
+        linked.view().ifPresentOrElse(view -> platforms.put(name, view), () -> unread.add(name));
     }
 
-    private void tooMany(Name name, TooManyCombinations cause) {
-        problems.add("too-many-combinations", name.span(), "\"" + name + "\" was not read to its end: "
+    private static void tooMany(Problems own, Name name, TooManyCombinations cause) {
+        own.add("too-many-combinations", name.span(), "\"" + name + "\" was not read to its end: "
                 + cause.getMessage(), "declare choices that depend on each other next to each other");
     }
 
-    private List<String> covers(Wiring wiring, PlatformView platform) {
+    private List<String> covers(Problems own, Wiring wiring, PlatformView platform) {
         Set<String> drawings = new TreeSet<>(new NaturalOrder());
         wirings.values().stream().filter(each -> !each.isHarness()).forEach(each -> drawings.add(each.name().text()));
         List<String> covers = new ArrayList<>();
         for (Ref ref : wiring.ours().covers()) {
             WiringView drawing = views.get(ref.text());
             if (!drawings.contains(ref.text()) || drawing == null) {
-                problems.unknown("drawing", ref, drawings);
+                own.unknown("drawing", ref, drawings);
             } else if (drawing.platform().vehicles() != platform.vehicles()) {
-                problems.add("other-platform", ref.span(), "drawing \"" + ref.text() + "\" belongs to platform \""
+                own.add("other-platform", ref.span(), "drawing \"" + ref.text() + "\" belongs to platform \""
                         + drawing.platform().name() + "\", not to \"" + platform.name() + "\"",
                         "a harness covers drawings of its own platform");
             } else if (!covers.contains(ref.text())) {

@@ -20,15 +20,36 @@ import org.loomwright.quantity.Spelling;
 /** Collects what is wrong with names and conditions while a project is joined. Not safe for use by several threads. */
 final class Problems {
 
-    private final Map<String, Source> sources = new HashMap<>();
-    private final Map<String, LineIndex> lines = new HashMap<>();
+    private final Map<String, Source> sources;
+    private final Map<String, LineIndex> lines;
     private final List<Problem> found = new ArrayList<>();
 
+    private Problems(Map<String, Source> sources, Map<String, LineIndex> lines) {
+        this.sources = sources;
+        this.lines = lines;
+    }
+
     Problems(List<Source> sources) {
+        this(new HashMap<>(), new HashMap<>());
         for (Source source : sources) {
             this.sources.put(source.file(), source);
             found.addAll(source.problems());
         }
+    }
+
+    /** Problems of a part of the same sources, beginning with none. */
+    Problems ofPart() {
+        return new Problems(sources, lines);
+    }
+
+    /** What was found so far, in the order in which it was found. */
+    List<Problem> found() {
+        return List.copyOf(found);
+    }
+
+    /** Adds what was found in a part. */
+    void addAll(List<Problem> problems) {
+        found.addAll(problems);
     }
 
     void add(String code, Span span, String message, String advice) {
