@@ -37,7 +37,7 @@ final class CheckCommand implements Command {
         Flags flags = Flags.of(arguments);
         List<CheckJson.Checked> checked = new ArrayList<>();
         try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {
-            RuleEngine engine = StandardRules.engine();
+            RuleEngine engine = StandardRules.engine(Desk.threads());
             for (Opened opened : Desk.open(language, door, arguments.matchedPositionalValue(0, List.of()), progress)) {
                 checked.add(new CheckJson.Checked(opened,
                         engine.check(opened.project(), flags.settings(), Cancel.NEVER, progress)));

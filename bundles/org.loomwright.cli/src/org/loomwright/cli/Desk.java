@@ -23,12 +23,17 @@ final class Desk {
     /** Opens the projects that the arguments name. */
     static List<Opened> open(Language language, Door door, List<String> paths, Progress progress) throws BadCall {
         List<ProjectPlace> places = ProjectPlace.find(door.folder(), paths);
-        OpenProject open = new OpenProject(language.reader(), Runtime.getRuntime().availableProcessors());
+        OpenProject open = new OpenProject(language.reader(), threads());
         List<Opened> opened = new ArrayList<>();
         for (ProjectPlace place : places) {
             opened.add(open.open(place, Cancel.NEVER, progress));
         }
         return opened;
+    }
+
+    /** How many threads to read and check with. */
+    static int threads() {
+        return Runtime.getRuntime().availableProcessors();
     }
 
     /** The judge of fits, with the usual settings for what a harness does not state. */

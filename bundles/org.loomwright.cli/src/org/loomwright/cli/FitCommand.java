@@ -42,8 +42,8 @@ final class FitCommand implements Command {
         try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {
             opened = Desk.open(language, door, List.of(arguments.matchedPositionalValue(0, "")), progress).getFirst();
             judged = Desk.fit().judge(opened.project(), Cancel.NEVER, progress);
-            report = new BookRuleEngine(StandardRules.fitBook()).check(opened.project(), flags.settings(),
-                    Cancel.NEVER, progress);
+            report = new BookRuleEngine(StandardRules.fitBook(), Desk.threads()).check(opened.project(),
+                    flags.settings(), Cancel.NEVER, progress);
         }
         if (opened.project().harnesses().isEmpty() && report.findings().isEmpty()) {
             throw new BadCall("the project " + opened.place().name() + " has no harness to judge");

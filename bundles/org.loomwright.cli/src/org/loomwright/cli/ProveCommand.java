@@ -51,7 +51,7 @@ final class ProveCommand implements Command {
                     .getFirst();
             folder = SheetFolder.at(door.folder(),
                     arguments.matchedOptionValue("--to", OUTPUT + "/" + opened.place().name()));
-            proof = new ProveProject(StandardRules.engine(), Desk.fit())
+            proof = new ProveProject(StandardRules.engine(Desk.threads()), Desk.fit())
                     .prove(opened, flags.settings(), flags.failOn(), Cancel.NEVER, progress);
         }
         boolean stale = Files.exists(folder.path());

@@ -2,10 +2,16 @@
 package org.loomwright.rules;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.BiConsumer;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.loomwright.condition.TooManyCombinations;
 import org.loomwright.harness.link.Project;
 import org.loomwright.harness.link.WiringView;
@@ -16,10 +22,11 @@ import org.loomwright.quantity.Progress;
  * Runs the rules of a book over every target of a project, joins findings that are equal but for their vehicles, marks
  * those that a person accepted, and sorts what is left.
  *
- * <p>Each rule runs once for each target of its sort, one after the other: all of them ask the conditions of one
- * platform, which one lock guards. Stateless; safe for use by several threads. A rule whose conditions cannot be
- * followed to the end leaves a finding {@value #TOO_MANY} and does not stop the others. What geometry has to say about
- * the shape of a drawing or harness is reported with the problems of the text.
+ * <p>Each rule runs once for each target of its sort, by several threads if wanted; what they find is joined in the
+ * order of targets and rules, so that the report does not depend on the threads. Stateless; safe for use by several
+ * threads. A rule whose conditions cannot be followed to the end leaves a finding {@value #TOO_MANY} and does not stop
+ * the others. What geometry has to say about the shape of a drawing or harness is reported with the problems of the
+ * text.
  */
 public final class BookRuleEngine implements RuleEngine {
 
@@ -27,41 +34,76 @@ public final class BookRuleEngine implements RuleEngine {
     public static final String TOO_MANY = "too-many-combinations";
 
     private final RuleBook book;
+    private final int threads;
 
-    /** Takes the rules to run. */
+    /** Takes the rules to run, by one thread. */
     public BookRuleEngine(RuleBook book) {
+        this(book, 1);
+    }
+
+    /**
+     * Takes the rules to run.
+     *
+     * @param threads the most threads to use, at least 1; the report does not depend on it
+     */
+    public BookRuleEngine(RuleBook book, int threads) {
+        if (threads < 1) {
+            throw new IllegalArgumentException("no thread to check with");
+        }
         this.book = book;
+        this.threads = threads;
+    }
+
+    /**
+     * A report and what a later check can use again.
+     *
+     * @param report the report; the same as without memory
+     * @param memory of this check
+     * @param asked  calls of rules that were made; the others are remembered
+     */
+    public record Checked(Report report, Memory memory, long asked) {
     }
 
     @Override
     public Report check(Project project, Settings settings, Cancel cancel, Progress progress) {
-        Set<String> drawings = new HashSet<>();
-        project.drawings().stream().map(WiringView::name).forEach(drawings::add);
-        Shapes shapes = new Shapes(project, cancel);
+        return check(project, settings, Memory.none(), cancel, progress).report();
+    }
+
+    /**
+     * Checks a project, asking rules only about what is not the same as in an earlier check.
+     *
+     * @throws org.loomwright.quantity.Cancelled if it was cancelled; the memory is as good as before
+     */
+    public Checked check(Project project, Settings settings, Memory memory, Cancel cancel, Progress progress) {
+        List<String> names = Memory.names(project);
+        Set<String> drawings = project.drawings().stream().map(WiringView::name).collect(Collectors.toSet());
+        Shapes shapes = memory.shapes(project, cancel);
         Joining joining = new Joining();
-        List<Target> targets = Targets.of(project, shapes, cancel, (platform, why) -> joining.tooMany(
-                "the connections of " + platform.name(), platform.name(), "platform " + platform.name(), why));
-        long checks = 0;
-        long done = 0;
-        for (Target target : targets) {
-            progress.report("checking " + target.words(), done++, targets.size());
-            for (Rule<?> rule : book.rules()) {
-                if (rule.target().isInstance(target)) {
-                    cancel.check();
-                    checks++;
-                    run(rule, target, drawings::contains, cancel, joining);
-                }
-            }
+        Units units = new Units(project, memory);
+        Work work = new Work(drawings::contains, shapes, cancel, progress);
+        Map<String, Found> found = new HashMap<>();
+        List<Found> inOrder = new ArrayList<>();
+        for (Unit unit : units.list(cancel, (platform, why) -> joining.tooMany("the connections of "
+                + platform.name(), platform.name(), "platform " + platform.name(), why))) {
+            Found here = work.plan(unit, memory.found(unit, book, names));
+            found.put(unit.name(), here);
+            inOrder.add(here);
         }
-        progress.report("checked", targets.size(), targets.size());
-        List<Finding> findings = new ArrayList<>(joining.findings());
-        findings = new Acceptances(project, book, settings).apply(findings);
+        work.run();
+        List<Outcome> outcomes = inOrder.stream().flatMap(each -> each.answers().stream())
+                .map(Found.Answer::outcome).toList();
+        outcomes.forEach(each -> each.to(joining));
+        List<Finding> findings = new Acceptances(project, book, settings).apply(joining.findings());
         project.problems().forEach(problem -> joining.problem(problem, Severity.ERROR));
         for (WiringView view : project.wirings().values()) {
             shape(view, shapes, joining);
         }
         findings.addAll(joining.problems());
-        return new Report(Fingerprints.distinct(findings), new Report.Work(targets.size(), checks, joining.taken()));
+        Report report = new Report(Fingerprints.distinct(findings), new Report.Work(
+                outcomes.stream().mapToLong(Outcome::targets).sum(),
+                outcomes.stream().mapToLong(Outcome::checks).sum(), joining.taken()));
+        return new Checked(report, new Memory(book, names, Optional.of(shapes), found, units.wired()),
+                work.asked.get());
     }
 
     private static void shape(WiringView view, Shapes shapes, Joining joining) {
@@ -75,14 +117,102 @@ public final class BookRuleEngine implements RuleEngine {
         }
     }
 
-    private static <T extends Target> void run(Rule<T> rule, Target target, Predicate<String> drawing, Cancel cancel,
-            Joining joining) {
-        Findings findings = new Findings(rule.info(), drawing, cancel);
-        try {
-            rule.check(rule.target().cast(target), findings);
-            findings.drafts().forEach(joining::add);
-        } catch (TooManyCombinations e) {
-            joining.tooMany("rule " + rule.info().id(), target.element(), target.words(), e.getMessage());
+    /** The calls of rules that one check has to make. */
+    private final class Work {
+        private final Predicate<String> drawing;
+        private final Shapes shapes;
+        private final Cancel cancel;
+        private final Progress progress;
+        private final List<Runnable> pieces = new ArrayList<>();
+        private final AtomicLong done = new AtomicLong();
+        private final AtomicLong asked = new AtomicLong();
+
+        Work(Predicate<String> drawing, Shapes shapes, Cancel cancel, Progress progress) {
+            this.drawing = drawing;
+            this.shapes = shapes;
+            this.cancel = cancel;
+            this.progress = progress;
+        }
+
+        /** Puts down what is to be asked about a unit and is not known; its outcomes are filled when this is run. */
+        Found plan(Unit unit, Optional<Found> before) {
+            List<Found.Answer> answers = new ArrayList<>();
+            Target large = unit.single().apply(shapes);
+            Outcome counted = new Outcome();
+            counted.looked(1);
+            answers.add(new Found.Answer(new Reads(), counted));
+            for (Rule<?> rule : book.rules()) {
+                if (rule.target().isInstance(large)) {
+                    answers.add(answer(answers.size(), unit, before, (reads, outcome) ->
+                            ask(rule, unit.single().apply(shapes.noting(reads)), outcome), large));
+                }
+            }
+            for (Supplier<List<Target>> lot : unit.lots()) {
+                answers.add(answer(answers.size(), unit, before, (reads, outcome) -> {
+                    List<Target> targets = lot.get();
+                    outcome.looked(targets.size());
+                    targets.forEach(target -> ask(target, outcome));
+                }, large));
+            }
+            return new Found(unit.inputs(), answers);
+        }
+
+        private Found.Answer answer(int index, Unit unit, Optional<Found> before, BiConsumer<Reads, Outcome> question,
+                Target about) {
+            Optional<Found.Answer> known = before.flatMap(found -> found.answer(index, unit, shapes.checked()));
+            if (known.isPresent()) {
+                return known.get();
+            }
+            Found.Answer answer = new Found.Answer(new Reads(), new Outcome());
+            pieces.add(() -> {
+                progress.report("checking " + about.words(), done.getAndIncrement(), pieces.size());
+                question.accept(answer.reads(), answer.outcome());
+            });
+            return answer;
+        }
+
+        void run() {
+            progress.report("checking", 0, pieces.size());
+            Crew.work(pieces, threads);
+            progress.report("checked", pieces.size(), pieces.size());
+        }
+
+        private void ask(Target target, Outcome outcome) {
+            for (Rule<?> rule : book.rules()) {
+                if (rule.target().isInstance(target)) {
+                    ask(rule, target, outcome);
+                }
+            }
+        }
+
+        /** Builds the connections; where they cannot be followed, no rule is asked about them. */
+        private static boolean connects(Target.OfNetwork network, Outcome outcome) {
+            try {
+                network.connections();
+                return true;
+            } catch (TooManyCombinations e) {
+                String platform = network.element();
+                outcome.add(new Outcome.TooMany("the connections of " + platform, platform, "platform " + platform,
+                        e.getMessage()));
+                return false;
+            }
+        }
+
+        private <T extends Target> void ask(Rule<T> rule, Target target, Outcome outcome) {
+            cancel.check();
+            if (target instanceof Target.OfNetwork network && !connects(network, outcome)) {
+                return;
+            }
+            outcome.asked();
+            asked.incrementAndGet();
+            Findings findings = new Findings(rule.info(), drawing, cancel);
+            try {
+                rule.check(rule.target().cast(target), findings);
+                outcome.add(findings.drafts());
+            } catch (TooManyCombinations e) {
+                outcome.add(new Outcome.TooMany("rule " + rule.info().id(), target.element(), target.words(),
+                        e.getMessage()));
+            }
         }
     }
 }

@@ -97,10 +97,13 @@ final class Joining {
     }
 
     void tooMany(String what, String element, String subject, String message) {
-        plain.add(new Finding(BookRuleEngine.TOO_MANY, Severity.ERROR, false, element, subject,
+        Finding cut = new Finding(BookRuleEngine.TOO_MANY, Severity.ERROR, false, element, subject,
                 what + " was not followed to its end: " + message, List.of(), "", Optional.empty(),
                 new Finding.Label(Span.NONE, ""), List.of(), "", List.of(), Optional.empty(),
-                Fingerprints.of(BookRuleEngine.TOO_MANY, element, subject, what)));
+                Fingerprints.of(BookRuleEngine.TOO_MANY, element, subject, what));
+        if (!plain.contains(cut)) { // the parts of one network have one name
+            plain.add(cut);
+        }
     }
 
     /** What is not about vehicles. */

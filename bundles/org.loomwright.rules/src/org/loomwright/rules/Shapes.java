@@ -2,11 +2,11 @@
 package org.loomwright.rules;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.loomwright.fit.ChainJudge;
 import org.loomwright.fit.FitDefaults;
 import org.loomwright.fit.FitProblem;
@@ -32,20 +32,79 @@ import org.loomwright.quantity.Cancel;
  */
 public final class Shapes {
 
-    private final Project project;
-    private final Cancel cancel;
-    private final Map<String, Shape> shapes = new HashMap<>();
-    private final Map<String, FitReport> fits = new HashMap<>();
-    private final PackingCache packings = new PackingCache();
-
-    Shapes(Project project, Cancel cancel) {
-        this.project = project;
-        this.cancel = cancel;
+    private record Fit(FitReport report, List<WiringView> inputs) {
     }
 
-    /** Returns the project that is checked. */
+    private final Project project;
+    private final Cancel cancel;
+    private final Map<String, Shape> shapes;
+    private final Map<String, Fit> fits;
+    private final PackingCache packings;
+    private final Reads reads;
+
+    private Shapes(Project project, Cancel cancel, Map<String, Shape> shapes, Map<String, Fit> fits,
+            PackingCache packings, Reads reads) {
+        this.project = project;
+        this.cancel = cancel;
+        this.shapes = shapes;
+        this.fits = fits;
+        this.packings = packings;
+        this.reads = reads;
+    }
+
+    /** Shapes of a project of which nothing is known yet. */
+    Shapes(Project project, Cancel cancel) {
+        this(project, cancel, new ConcurrentHashMap<>(), new ConcurrentHashMap<>(), new PackingCache(), new Reads());
+    }
+
+    /** The shapes of another project, with what is known here of the drawings and harnesses that are the same there. */
+    Shapes of(Project next, Cancel nextCancel) {
+        Map<String, Shape> same = new ConcurrentHashMap<>();
+        shapes.forEach((name, shape) -> {
+            if (next.wirings().get(name) == shape.view) {
+                same.put(name, shape);
+            }
+        });
+        Map<String, Fit> sameFits = new ConcurrentHashMap<>();
+        fits.forEach((name, fit) -> {
+            if (Identity.same(fit.inputs, inputs(next, fit.inputs.getFirst()))) {
+                sameFits.put(name, fit);
+            }
+        });
+        return new Shapes(next, nextCancel, same, sameFits, packings, new Reads());
+    }
+
+    /** The same shapes, with a note of what is asked of them. */
+    Shapes noting(Reads notes) {
+        return new Shapes(project, cancel, shapes, fits, packings, notes);
+    }
+
+    /**
+     * Returns the project that is checked. What asks for it is asked again after every
+     * change; see {@link #wiring} and {@link #harnesses}.
+     */
     public Project project() {
+        reads.everything();
         return project;
+    }
+
+    /** The same for the engine, which depends on nothing. */
+    Project checked() {
+        return project;
+    }
+
+    /** Returns the drawing or harness of that name. */
+    public Optional<WiringView> wiring(String name) {
+        Optional<WiringView> found = project.wiring(name);
+        reads.wiring(name, found);
+        return found;
+    }
+
+    /** Returns the harnesses of ours. */
+    public List<WiringView> harnesses() {
+        List<WiringView> harnesses = project.harnesses();
+        harnesses.forEach(each -> reads.wiring(each.name(), Optional.of(each)));
+        return harnesses;
     }
 
     /** Returns what remembers the packings of bundles. */
@@ -59,18 +118,31 @@ public final class Shapes {
     }
 
     /** Returns how a harness of ours fits the drawings that it covers, with the usual defaults. */
-    public synchronized FitReport fit(WiringView harness) {
-        return fits.computeIfAbsent(harness.name(),
-                name -> new ChainJudge().judge(FitProblem.of(harness, project, FitDefaults.usual()), cancel));
+    public FitReport fit(WiringView harness) {
+        wiring(harness.name());
+        harness.covers().forEach(this::wiring);
+        return fits.computeIfAbsent(harness.name(), name -> new Fit(
+                new ChainJudge().judge(FitProblem.of(harness, project, FitDefaults.usual()), cancel),
+                inputs(project, harness))).report();
+    }
+
+    /** What the fit of a harness depends on: it, and what it covers. */
+    private static List<WiringView> inputs(Project project, WiringView harness) {
+        List<WiringView> inputs = new ArrayList<>();
+        inputs.add(project.wirings().get(harness.name()));
+        harness.covers().forEach(name -> inputs.add(project.wirings().get(name)));
+        return inputs;
     }
 
     /** Returns the shape of a drawing or harness. */
-    public synchronized Shape of(WiringView view) {
+    public Shape of(WiringView view) {
+        wiring(view.name());
         return shapes.computeIfAbsent(view.name(), name -> new Shape(view));
     }
 
     /** The shape of one drawing or harness. */
     public static final class Shape {
+        private final WiringView view;
         private final HarnessTree tree;
         private final NodeSpots spots;
         private final List<RoutedWire> wires;
@@ -79,6 +151,7 @@ public final class Shapes {
         private Map<WireView, List<Section>> sections;
 
         private Shape(WiringView view) {
+            this.view = view;
             tree = HarnessTree.of(view);
             spots = NodeSpots.of(tree);
             wires = RoutedWire.all(tree, spots);

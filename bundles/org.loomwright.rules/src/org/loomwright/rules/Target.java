@@ -3,7 +3,6 @@ package org.loomwright.rules;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.link.ConnectorView;
 import org.loomwright.harness.link.PlatformView;
@@ -67,21 +66,43 @@ public sealed interface Target {
     }
 
     /**
-     * Everything that is connected with one choice of what is fitted in each position.
-     *
-     * @param connections the connections
-     * @param factory     with a harness of ours fitted: the connections as the factory made them
-     * @param shapes      the shapes of what is fitted
+     * Everything that is connected with one choice of what is fitted in each position, in vehicles that have nothing in
+     * common with the other targets of this choice. The network is built when a rule first asks for it.
      */
-    record OfNetwork(Connections connections, Optional<Connections> factory, Shapes shapes) implements Target {
+    final class OfNetwork implements Target {
+        private final Wired wired;
+        private final List<Wired> factory;
+        private final Shapes shapes;
+
+        OfNetwork(Wired wired, List<Wired> factory, Shapes shapes) {
+            this.wired = wired;
+            this.factory = List.copyOf(factory);
+            this.shapes = shapes;
+        }
+
+        /** Returns the connections. */
+        public Connections connections() {
+            return wired.connections();
+        }
+
+        /** With a harness of ours fitted: the connections as the factory made them, in the same vehicles and more. */
+        public List<Connections> factory() {
+            return factory.stream().map(Wired::connections).toList();
+        }
+
+        /** Returns the shapes of what is fitted. */
+        public Shapes shapes() {
+            return shapes;
+        }
+
         @Override
         public String words() {
-            return "connections " + connections.fitment().words();
+            return "connections " + wired.fitment().words();
         }
 
         @Override
         public String element() {
-            return connections.fitment().platform().name();
+            return wired.fitment().platform().name();
         }
     }
 

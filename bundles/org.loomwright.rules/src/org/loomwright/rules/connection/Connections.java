@@ -86,6 +86,23 @@ public final class Connections {
         return Reach.from(this, starts, edge -> !edge.isGround() && passes.test(edge));
     }
 
+    /**
+     * Returns in which of some vehicles a source can feed a point, by edges that pass a test. The same as to ask
+     * {@link #fed} about the point, but the effort is that of what is connected with it in these vehicles.
+     */
+    public Condition feeds(Point point, Condition within, Predicate<Supply> wanted, Predicate<Edge> passes) {
+        Reach near = Reach.from(this, Map.of(point, within), edge -> !edge.isGround() && passes.test(edge));
+        Condition feeds = within.vehicles().none();
+        for (Supply supply : supplies) {
+            if (wanted.test(supply)) {
+                for (Point pin : supply.live()) {
+                    feeds = feeds.or(near.at(pin).and(supply.when()));
+                }
+            }
+        }
+        return feeds;
+    }
+
     /** Returns what is connected with some points by edges that pass a test. */
     public Reach from(Map<Point, Condition> starts, Predicate<Edge> passes) {
         return Reach.from(this, starts, passes);

@@ -58,6 +58,63 @@ public record Fitment(PlatformView platform, String words, Condition domain, Map
         return fitments;
     }
 
+    /**
+     * Takes it apart where no vehicle has something of two parts, so that each can be looked at alone: drawings of
+     * different years, for example, never meet. The domains of the parts are disjoint; together they are this domain.
+     * Vehicles for which nothing is fitted are a part of their own, the last. In order of what is fitted.
+     */
+    public List<Fitment> parts() {
+        List<Map<String, Fitted>> groups = new ArrayList<>();
+        List<Condition> domains = new ArrayList<>();
+        fitted.forEach((name, each) -> {
+            Map<String, Fitted> home = null;
+            int at = -1;
+            for (int i = 0; i < groups.size(); i++) {
+                if (domains.get(i).excludes(each.when())) {
+                    continue;
+                }
+                if (home == null) {
+                    home = groups.get(i);
+                    at = i;
+                    domains.set(i, domains.get(i).or(each.when()));
+                } else {
+                    home.putAll(groups.remove(i));
+                    domains.set(at, domains.get(at).or(domains.remove(i--)));
+                }
+            }
+            if (home == null) {
+                home = new LinkedHashMap<>();
+                groups.add(home);
+                domains.add(each.when());
+            }
+            home.put(name, each);
+        });
+        if (groups.size() < 2) {
+            return List.of(this);
+        }
+        List<Fitment> parts = new ArrayList<>();
+        Condition rest = domain;
+        for (int i = 0; i < groups.size(); i++) {
+            parts.add(new Fitment(platform, words, domains.get(i), inOrder(groups.get(i))));
+            rest = rest.minus(domains.get(i));
+        }
+        if (!rest.isNever()) {
+            parts.add(new Fitment(platform, words, rest, Map.of()));
+        }
+        return parts;
+    }
+
+    /** The same in the order of what is fitted here. */
+    private Map<String, Fitted> inOrder(Map<String, Fitted> some) {
+        Map<String, Fitted> inOrder = new LinkedHashMap<>();
+        fitted.forEach((name, each) -> {
+            if (some.containsKey(name)) {
+                inOrder.put(name, each);
+            }
+        });
+        return inOrder;
+    }
+
     private static List<WiringView> ofPlatform(List<WiringView> views, PlatformView platform) {
         return views.stream().filter(view -> view.platform().vehicles() == platform.vehicles()).toList();
     }

@@ -82,7 +82,7 @@ public final class BarrierCrossed implements Rule<Target.OfHarness> {
     private static void cell(Shapes shapes, WiringView harness, FitColumn column, FitCell.Figures figures,
             Length station, String place, Map<Crossing, Seen> crossings) {
         Demand demand = figures.demand();
-        for (Barrier barrier : barriers(harness, shapes.project().wiring(column.drawing()), demand.trunk())) {
+        for (Barrier barrier : barriers(harness, shapes.wiring(column.drawing()), demand.trunk())) {
             int ours = figures.position().compareTo(barrier.ours());
             int theirs = station.compareTo(barrier.theirs());
             if (ours * theirs < 0) {

@@ -77,7 +77,7 @@ public final class FitNotProved implements Rule<Target.OfHarness> {
         String name = harness.wiring().ours().covers().stream().filter(ref -> ref.span().equals(problem.span()))
                 .map(Ref::text).findFirst().orElse("");
         Condition ours = harness.when();
-        Condition when = target.shapes().project().wiring(name).map(WiringView::when)
+        Condition when = target.shapes().wiring(name).map(WiringView::when)
                 .map(theirs -> switch (problem.code()) {
                     case VEHICLES -> theirs;
                     case BOUNDED -> theirs.and(ours);

@@ -15,7 +15,6 @@ import org.loomwright.fit.Requirement;
 import org.loomwright.harness.Ref;
 import org.loomwright.harness.Run;
 import org.loomwright.harness.Span;
-import org.loomwright.harness.link.Project;
 import org.loomwright.harness.link.WiringView;
 import org.loomwright.rules.Draft;
 import org.loomwright.rules.Findings;
@@ -24,6 +23,7 @@ import org.loomwright.rules.RuleInfo;
 import org.loomwright.rules.RuleInfo.Kind;
 import org.loomwright.rules.RuleInfo.Scope;
 import org.loomwright.rules.Severity;
+import org.loomwright.rules.Shapes;
 import org.loomwright.rules.Target;
 
 /**
@@ -71,13 +71,13 @@ public final class RoutesDiffer implements Rule<Target.OfHarness> {
                 places.computeIfAbsent(why, key -> new LinkedHashSet<>()).add(row.place());
             }
         }
-        when.forEach((why, vehicles) -> report(harness, target.shapes().project(), why, vehicles,
+        when.forEach((why, vehicles) -> report(harness, target.shapes(), why, vehicles,
                 places.get(why), findings));
     }
 
-    private static void report(WiringView harness, Project project, Why why, Condition when, Set<String> places,
+    private static void report(WiringView harness, Shapes shapes, Why why, Condition when, Set<String> places,
             Findings findings) {
-        Optional<WiringView> drawing = project.wiring(why.drawing());
+        Optional<WiringView> drawing = shapes.wiring(why.drawing());
         Draft draft = findings.about(harness.name(), "", "harness " + harness.name()).when(when)
                 .key(why.drawing() + " " + why.trunk())
                 .at(PlaceNotReached.coverSpan(harness, why.drawing()), "not on one axis");

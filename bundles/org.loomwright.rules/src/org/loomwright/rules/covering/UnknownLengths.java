@@ -85,7 +85,7 @@ final class UnknownLengths {
     /** The unknown dimensions that something hangs on, in the order of the source. */
     Map<Spot, Needs> needed() {
         boolean ours = view.wiring().isHarness();
-        for (WiringView harness : shapes.project().harnesses()) {
+        for (WiringView harness : isAnyUnknown() ? shapes.harnesses() : List.<WiringView>of()) {
             if (ours ? harness == view : harness.covers().contains(view.name())) {
                 fit(harness);
             }
@@ -96,6 +96,12 @@ final class UnknownLengths {
         Map<Spot, Needs> ordered = new TreeMap<>((one, other) -> one.span().compareTo(other.span()));
         ordered.putAll(needed);
         return ordered;
+    }
+
+    /** Most have none; then nobody need judge how harnesses fit. */
+    private boolean isAnyUnknown() {
+        return shape.tree().runs().stream().filter(run -> run.run().kind() == Run.Kind.BRANCH)
+                .anyMatch(run -> dimensions.toEnd(run).stream().anyMatch(this::isUnknown));
     }
 
     private void fit(WiringView harness) {

@@ -236,9 +236,8 @@ public final class FuseExceedsWire implements Rule<Target.OfNetwork> {
         }
 
         Reach of(Edge fuse) {
-            Reach fed = connections.fed(supply -> true, edge -> edge != fuse);
-            Condition a = fed.at(fuse.a());
-            Condition b = fed.at(fuse.b());
+            Condition a = connections.feeds(fuse.a(), fuse.when(), supply -> true, edge -> edge != fuse);
+            Condition b = connections.feeds(fuse.b(), fuse.when(), supply -> true, edge -> edge != fuse);
             Condition neither = fuse.when().minus(a).minus(b);
             Map<Point, Condition> starts = new LinkedHashMap<>();
             starts.put(fuse.b(), fuse.when().and(a.or(neither)));

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.rules.protection;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import org.loomwright.condition.Condition;
 import org.loomwright.rules.Findings;
 import org.loomwright.rules.Rule;
@@ -45,18 +45,31 @@ public final class NoReturnPath implements Rule<Target.OfNetwork> {
     public void check(Target.OfNetwork target, Findings findings) {
         Connections connections = target.connections();
         Reaches reaches = Reaches.of(connections);
-        Optional<Reaches> factory = target.factory().map(Reaches::of);
+        List<Reaches> factory = new ArrayList<>();
+        boolean asked = false;
         for (Load load : connections.loads()) {
             findings.checkCancelled();
             Condition lost = lost(load, reaches);
-            if (!lost.isNever() && factory.isPresent()) {
-                Condition before = factory.get().connections().loads().stream()
-                        .filter(each -> each.device() == load.device() && each.part() == load.part())
-                        .map(each -> lost(each, factory.get())).reduce(lost.vehicles().none(), Condition::or);
+            if (!lost.isNever() && !target.factory().isEmpty()) {
+                if (!asked) {
+                    target.factory().forEach(each -> factory.add(Reaches.of(each)));
+                    asked = true;
+                }
+                Condition before = lost.vehicles().none();
+                for (Reaches each : factory) {
+                    before = before.or(lostBefore(load, each));
+                }
                 lost = lost.minus(before.minus(ours(connections, load)));
             }
             report(connections, load, lost, findings);
         }
+    }
+
+    /** In which vehicles the factory left a load without a way back. */
+    private static Condition lostBefore(Load load, Reaches factory) {
+        return factory.connections().loads().stream()
+                .filter(each -> each.device() == load.device() && each.part() == load.part())
+                .map(each -> lost(each, factory)).reduce(load.when().vehicles().none(), Condition::or);
     }
 
     /** What is connected with ground, with what is not described, and with the insulated pole. */

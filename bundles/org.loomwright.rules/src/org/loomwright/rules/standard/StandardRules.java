@@ -110,8 +110,13 @@ public final class StandardRules {
                 "too-long-to-park", "routes-differ", "fit-not-proved", "barrier-crossed", "excess-too-tight-to-make"));
     }
 
-    /** Returns an engine that runs all of them. */
+    /** Returns an engine that runs all of them with one thread. */
     public static RuleEngine engine() {
-        return new BookRuleEngine(book());
+        return engine(1);
+    }
+
+    /** Returns an engine that runs all of them with at most so many threads. */
+    public static BookRuleEngine engine(int threads) {
+        return new BookRuleEngine(book(), threads);
     }
 }

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.loomwright.rules.connection.Connections;
+import org.loomwright.rules.connection.Fitment;
+
+/** A fitment with its connections, which are built when they are first asked for. Safe for use by several threads. */
+final class Wired {
+
+    private final Fitment fitment;
+    private Connections connections;
+
+    Wired(Fitment fitment) {
+        this.fitment = fitment;
+    }
+
+    Fitment fitment() {
+        return fitment;
+    }
+
+    /** Throws {@link org.loomwright.condition.TooManyCombinations} when their conditions cannot be followed. */
+    synchronized Connections connections() {
+        if (connections == null) {
+            connections = Connections.of(fitment);
+        }
+        return connections;
+    }
+
+    /** What the connections depend on, to be compared by identity. */
+    List<Object> inputs() {
+        List<Object> inputs = new ArrayList<>();
+        inputs.add(fitment.platform());
+        inputs.add(fitment.domain());
+        fitment.fitted().values().forEach(each -> {
+            inputs.add(each.view());
+            inputs.add(each.when());
+        });
+        return inputs;
+    }
+}
