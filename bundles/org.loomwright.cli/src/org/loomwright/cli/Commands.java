@@ -23,8 +23,8 @@ final class Commands {
     }
 
     static List<Command> all() {
-        return List.of(new ProveCommand(), new CheckCommand(), new FitCommand(), new MatrixCommand(),
-                new SheetsCommand(), new FormatCommand());
+        return List.of(new ProveCommand(), new CheckCommand(), new FitCommand(), new CompareCommand(),
+                new MatrixCommand(), new SheetsCommand(), new FormatCommand());
     }
 
     /** A parser for one description that takes arguments as they come. */

@@ -36,7 +36,7 @@ public record WireView(String owner, Circuit circuit, Circuit.Wire wire, Conditi
     }
 
     /** The label of a wire of that name in a circuit of that name. */
-    static String label(String circuit, String wire) {
+    public static String label(String circuit, String wire) {
         boolean reads = !circuit.isEmpty() && !wire.isEmpty() && Character.isDigit(circuit.charAt(circuit.length() - 1))
                 && Character.isLetter(wire.charAt(0));
         return reads ? circuit + wire : circuit + "_" + wire;

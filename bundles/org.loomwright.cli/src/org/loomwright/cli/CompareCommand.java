@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.cli;
+
+import java.util.List;
+import org.loomwright.app.BadCall;
+import org.loomwright.app.CompareRevisions;
+import org.loomwright.app.CompareRevisions.Compared;
+import org.loomwright.app.OpenProject.Opened;
+import org.loomwright.app.print.CompareJson;
+import org.loomwright.app.print.CompareText;
+import org.loomwright.compare.FactComparer;
+import org.loomwright.quantity.Cancel;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+
+/** {@code compare}: what a revision changes, which vehicles feel it, and what follows. */
+final class CompareCommand implements Command {
+
+    private static final String ALL = "--all";
+
+    @Override
+    public String name() {
+        return "compare";
+    }
+
+    @Override
+    public String summary() {
+        return "Tell what a revision changes, which vehicles feel it, and what follows from it.";
+    }
+
+    @Override
+    public void describe(CommandSpec spec) {
+        spec.addPositional(Flags.one(0, true, "OLD", "A folder with .loom files, or one file, as it was."));
+        spec.addPositional(Flags.one(1, true, "NEW", "The same as it is now."));
+        spec.addOption(Flags.flag(ALL, "Print every line of what follows, not only the first ones."));
+        Flags.judging(spec);
+    }
+
+    @Override
+    public int run(ParseResult arguments, Language language, Door door) throws BadCall {
+        Flags flags = Flags.of(arguments);
+        Compared compared;
+        try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {
+            Opened old = Desk.open(language, door, List.of(arguments.matchedPositionalValue(0, "")), progress)
+                    .getFirst();
+            Opened now = Desk.open(language, door, List.of(arguments.matchedPositionalValue(1, "")), progress)
+                    .getFirst();
+            compared = new CompareRevisions(new FactComparer(), List.of()).compare(old, now, Cancel.NEVER, progress);
+        }
+        if (flags.json()) {
+            door.out().print(CompareJson.of(compared, flags.failOn()));
+        } else {
+            CompareText text = new CompareText(Desk.palette(door), door.width(), arguments.hasMatchedOption(ALL));
+            door.out().print(flags.quiet() ? text.verdict(compared) : text.of(compared));
+        }
+        return compared.objects(flags.failOn()) ? Exit.FINDINGS : Exit.FINE;
+    }
+}

@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.compare.change;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.loomwright.compare.Aspect;
+import org.loomwright.compare.ItemId;
+import org.loomwright.compare.Sort;
+import org.loomwright.compare.facts.FactSheet;
+import org.loomwright.compare.facts.Item;
+import org.loomwright.compare.facts.Property;
+import org.loomwright.compare.facts.Slot;
+import org.loomwright.compare.facts.Stated;
+import org.loomwright.compare.match.Matching;
+import org.loomwright.condition.Expression;
+import org.loomwright.condition.Relation;
+import org.loomwright.harness.Span;
+
+/**
+ * Finds what is different between two matched sides. Pure; linear in the number of elements and, for each that changed,
+ * in the work of its conditions.
+ */
+public final class ChangeFinder {
+
+    private static final Comparator<Change> ORDER = Comparator.comparing(Change::aspect)
+            .thenComparing(Change::item).thenComparing(Change::kind);
+
+    private final FactSheet old;
+    private final FactSheet now;
+    private final Matching matching;
+    private final FeltVehicles felt;
+    private final Uses uses;
+    private final List<Change> changes = new ArrayList<>();
+
+    private ChangeFinder(FactSheet old, FactSheet now, Matching matching) {
+        this.old = old;
+        this.now = now;
+        this.matching = matching;
+        this.felt = new FeltVehicles(old, now);
+        this.uses = new Uses(old, now, matching::name);
+    }
+
+    /** The changes, by aspect and element. */
+    public static List<Change> find(FactSheet old, FactSheet now, Matching matching) {
+        ChangeFinder finder = new ChangeFinder(old, now, matching);
+        matching.partners().forEach((before, after) ->
+                finder.compare(old.items().get(before), now.items().get(after)));
+        List<Change> all = new Swaps(finder.changes, now).joined();
+        all.addAll(new Names(old, now, matching, finder.felt).changes());
+        all.addAll(new Presence(old, now, matching, finder.felt, finder.uses).changes());
+        return all.stream().sorted(ORDER).toList();
+    }
+
+    private void compare(Item before, Item after) {
+        Item was = before.renamed(matching::name);
+        SortedSet<Slot> slots = new TreeSet<>(was.facts().keySet());
+        slots.addAll(after.facts().keySet());
+        for (Slot slot : slots) {
+            List<Stated> then = was.in(slot);
+            List<Stated> here = after.in(slot);
+            if (!words(then).equals(words(here))) {
+                if (slot.property().isDerived()) {
+                    reordered(after, slot, then, here);
+                } else {
+                    changes.add(change(before, after, slot, then, here));
+                }
+            }
+        }
+    }
+
+    private static List<String> words(List<Stated> stated) {
+        return stated.stream().map(each -> each.value().key() + "\u0001" + each.words()).toList();
+    }
+
+    private Change change(Item before, Item after, Slot slot, List<Stated> was, List<Stated> is) {
+        List<Delta> deltas = List.of(new Delta.Restated(after.id(), slot, was, is));
+        Optional<Span> from = span(was, before);
+        Optional<Span> to = span(is, after);
+        if (felt.isSame(after, slot.property() == Property.EXISTS, was, is)) {
+            return new Change(Change.Kind.REWORDED, after.id(), Aspect.TEXT,
+                    Sentences.reworded(after, slot, was, is), Felt.NONE, deltas, from, to);
+        }
+        Aspect aspect = aspect(slot.property(), was, is);
+        Felt vehicles = aspect == Aspect.TEXT ? Felt.NONE : vehicles(before, after, slot, was, is);
+        String uses = after.id().sort() == Sort.PART && aspect != Aspect.TEXT ? "; " + this.uses.words(after.id()) : "";
+        return new Change(Change.Kind.CHANGED, after.id(), aspect, Sentences.changed(after, slot, was, is) + uses,
+                vehicles, deltas, from, to);
+    }
+
+    /** When only conditions differ, a change is about conditions. */
+    private static Aspect aspect(Property property, List<Stated> was, List<Stated> is) {
+        List<String> then = was.stream().map(each -> each.value().key()).distinct().sorted().toList();
+        List<String> here = is.stream().map(each -> each.value().key()).distinct().sorted().toList();
+        return then.equals(here) && property.aspect() != Aspect.TEXT ? Aspect.CONDITION : property.aspect();
+    }
+
+    private Felt vehicles(Item before, Item after, Slot slot, List<Stated> was, List<Stated> is) {
+        return switch (slot.property()) {
+            case YEARS -> years(after, was, is);
+            case MEMBER -> was.isEmpty() ? felt.choice(now, after, new Expression.Choice(slot.subject().shown()))
+                    : felt.choice(old, before, new Expression.Choice(slot.subject().shown()));
+            case CONSTRAINT -> felt.constraints(after.id());
+            default -> after.id().sort() == Sort.PART ? felt.users(uses.of(after.id()))
+                    : felt.of(before, after, was, is);
+        };
+    }
+
+    /** The years that only one of the platforms has. */
+    private Felt years(Item platform, List<Stated> was, List<Stated> is) {
+        if (was.size() == 1 && is.size() == 1) {
+            int[] then = range(was.getFirst());
+            int[] here = range(is.getFirst());
+            List<Expression> gained = outside(here, then);
+            if (!gained.isEmpty()) {
+                return felt.choice(now, platform, Expression.anyOf(gained));
+            }
+            List<Expression> lost = outside(then, here);
+            if (!lost.isEmpty()) {
+                return felt.choice(old, platform, Expression.anyOf(lost));
+            }
+        }
+        return Felt.written("all of " + platform.id().name(), "");
+    }
+
+    private static int[] range(Stated years) {
+        String[] ends = years.value().shown().split(" \\.\\. ");
+        return new int[] {Integer.parseInt(ends[0]), Integer.parseInt(ends[1])};
+    }
+
+    private static List<Expression> outside(int[] these, int[] those) {
+        List<Expression> years = new ArrayList<>();
+        for (int year = these[0]; year <= these[1] && years.size() < 200; year++) {
+            if (year < those[0] || year > those[1]) {
+                years.add(new Expression.Compare("year", Relation.EQ, Integer.toString(year)));
+            }
+        }
+        return years;
+    }
+
+    /** Told when the breakouts that both sides have stand in another order. */
+    private void reordered(Item after, Slot slot, List<Stated> was, List<Stated> is) {
+        List<ItemId> then = new ArrayList<>(was.isEmpty() ? List.of() : was.getFirst().value().mentions());
+        List<ItemId> here = new ArrayList<>(is.isEmpty() ? List.of() : is.getFirst().value().mentions());
+        then.retainAll(here);
+        here.retainAll(then);
+        if (!then.equals(here)) {
+            changes.add(new Change(Change.Kind.REORDERED, after.id(), Aspect.GEOMETRY,
+                    Sentences.changed(after, slot, was, is), felt.of(now, after), List.of(), span(was, after),
+                    span(is, after)));
+        }
+    }
+
+    static Optional<Span> span(List<Stated> stated, Item item) {
+        return Optional.of(stated.isEmpty() ? item.span() : stated.getFirst().span());
+    }
+}

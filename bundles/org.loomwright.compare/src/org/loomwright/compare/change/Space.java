@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.compare.change;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.loomwright.compare.facts.FactSheet;
+import org.loomwright.compare.facts.Item;
+import org.loomwright.compare.facts.Property;
+import org.loomwright.compare.facts.Slot;
+import org.loomwright.compare.facts.Stated;
+import org.loomwright.condition.Condition;
+import org.loomwright.condition.Expression;
+import org.loomwright.condition.Resolution;
+import org.loomwright.condition.TooManyCombinations;
+import org.loomwright.condition.Vehicles;
+
+/**
+ * The vehicles on which conditions of both sides are compared: those of the new platform, those of the old one where it
+ * is gone, none where neither side has a platform. A condition that does not resolve there is left as text.
+ */
+final class Space {
+
+    private static final Slot EXISTS = Slot.of(Property.EXISTS);
+
+    private final Optional<Vehicles> vehicles;
+    private final String caveat;
+    private final Map<String, Optional<Condition>> known = new HashMap<>();
+
+    Space(Optional<Vehicles> vehicles, String caveat) {
+        this.vehicles = vehicles;
+        this.caveat = caveat;
+    }
+
+    String caveat() {
+        return caveat;
+    }
+
+    Optional<Vehicles> vehicles() {
+        return vehicles;
+    }
+
+    /** The vehicles of a condition; empty where it means nothing here. */
+    Optional<Condition> resolve(Expression when) {
+        return vehicles.flatMap(here -> known.computeIfAbsent(when.words(), any -> {
+            try {
+                Resolution resolution = here.resolve(when);
+                return resolution.isGood() ? Optional.of(resolution.condition()) : Optional.empty();
+            } catch (TooManyCombinations e) {
+                return Optional.empty();
+            }
+        }));
+    }
+
+    /** The vehicles of all of the conditions; empty where one of them means nothing here. */
+    Optional<Condition> all(List<Expression> conditions) {
+        Optional<Condition> all = vehicles.map(Vehicles::all);
+        for (Expression each : conditions) {
+            if (all.isPresent() && !(each instanceof Expression.Always)) {
+                Condition so = all.get();
+                all = resolve(each).map(so::and);
+            }
+        }
+        return all;
+    }
+
+    /** The conditions of an element: that of its harness, those of what it is part of, and its own. */
+    static List<Expression> conditions(FactSheet side, Item item) {
+        List<Expression> all = new ArrayList<>();
+        FactSheet.Home home = side.homes().get(FactSheet.home(item.id()));
+        if (home != null) {
+            all.add(home.whole());
+        }
+        item.parent().flatMap(side::item).ifPresent(parent -> all.addAll(own(parent)));
+        all.addAll(own(item));
+        return all;
+    }
+
+    /** The conditions around an element, without its own. */
+    static List<Expression> around(FactSheet side, Item item) {
+        List<Expression> all = new ArrayList<>();
+        FactSheet.Home home = side.homes().get(FactSheet.home(item.id()));
+        if (home != null && !item.id().owner().isEmpty()) {
+            all.add(home.whole());
+        }
+        item.parent().flatMap(side::item).ifPresent(parent -> all.addAll(own(parent)));
+        return all;
+    }
+
+    private static List<Expression> own(Item item) {
+        return item.in(EXISTS).stream().map(Stated::when).toList();
+    }
+}

@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.compare.facts;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.loomwright.compare.ItemId;
+import org.loomwright.compare.Sort;
+import org.loomwright.harness.Span;
+
+/**
+ * An element with all that is stated of it.
+ *
+ * @param id         which one
+ * @param facts      its facts by slot, those of a slot in order
+ * @param neighbours what others say about it, such as the wires that end in it; used to recognise it, no fact of its own
+ * @param span       where it stands
+ */
+public record Item(ItemId id, SortedMap<Slot, List<Stated>> facts, List<Value> neighbours, Span span) {
+
+    public Item {
+        facts = Collections.unmodifiableSortedMap(facts);
+        neighbours = List.copyOf(neighbours);
+    }
+
+    /** The facts of a slot; none when nothing is stated. */
+    public List<Stated> in(Slot slot) {
+        return facts.getOrDefault(slot, List.of());
+    }
+
+    /** The one value of a property; empty when there is none or it has a condition of its own. */
+    public Optional<Value> value(Property property) {
+        List<Stated> stated = in(Slot.of(property));
+        return stated.size() == 1 ? Optional.of(stated.getFirst().value()) : Optional.empty();
+    }
+
+    /** Its title; empty when it has none. */
+    public String title() {
+        return value(Property.TITLE).map(Value::shown).orElse("");
+    }
+
+    /** The element without which it is not there: the circuit of a wire or splice, the run of a breakout. */
+    public Optional<ItemId> parent() {
+        if (id.sort() == Sort.WIRE) {
+            int slash = id.owner().lastIndexOf('/');
+            return Optional.of(new ItemId(Sort.CIRCUIT, id.owner().substring(0, slash),
+                    id.owner().substring(slash + 1)));
+        }
+        return Stream.of(Property.CIRCUIT, Property.ON).flatMap(each -> value(each).stream())
+                .flatMap(value -> value.mentions().stream()).findFirst();
+    }
+
+    /** The same element and its facts with other names. */
+    public Item renamed(UnaryOperator<ItemId> names) {
+        TreeMap<Slot, List<Stated>> renamed = new TreeMap<>();
+        facts.forEach((slot, stated) -> renamed.put(new Slot(slot.property(), slot.subject().renamed(names)),
+                stated.stream().map(each -> each.renamed(names)).sorted().toList()));
+        return new Item(names.apply(id), renamed, neighbours.stream().map(each -> each.renamed(names)).toList(), span);
+    }
+}

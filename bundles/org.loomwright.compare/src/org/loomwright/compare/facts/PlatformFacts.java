@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.compare.facts;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import org.loomwright.compare.Sort;
+import org.loomwright.condition.Expression;
+import org.loomwright.harness.Device;
+import org.loomwright.harness.Platform;
+
+/** What a platform states. */
+final class PlatformFacts {
+
+    private final Platform platform;
+    private final String owner;
+    private final Consumer<ItemBuilder> sink;
+
+    PlatformFacts(Platform platform, Consumer<ItemBuilder> sink) {
+        this.platform = platform;
+        this.owner = platform.name().text();
+        this.sink = sink;
+    }
+
+    void read() {
+        ItemBuilder own = new ItemBuilder(Sort.PLATFORM, "", owner, platform.span())
+                .word(Property.TITLE, platform.title());
+        platform.supply().ifPresent(each -> own.put(Property.SUPPLY, Value.quantity(each.voltage())
+                .and(each.negativeGround() ? " negative ground" : " positive ground"), each.span()));
+        platform.years().ifPresent(each -> own.put(Property.YEARS,
+                Value.word(each.first() + " .. " + each.last()), each.span()));
+        breaks(own);
+        sink.accept(own);
+        choices();
+        surroundings();
+        for (Device each : platform.devices()) {
+            sink.accept(device(each, owner, owner));
+        }
+        for (Platform.Mode each : platform.modes()) {
+            ItemBuilder mode = new ItemBuilder(Sort.MODE, owner, each.name().text(), each.span())
+                    .word(Property.TITLE, each.title()).ref(Property.PARENT, each.parent(), Sort.MODE, owner);
+            each.settings().forEach(setting -> mode.put(new Slot(Property.MODE_SETTING,
+                    Value.word(setting.subject().toString())), Value.word(setting.state()), new Expression.Always(),
+                    setting.span()));
+            sink.accept(mode);
+        }
+    }
+
+    /** The order of breaks means something where there are several in one year. */
+    private void breaks(ItemBuilder own) {
+        Map<Integer, List<String>> byYear = new LinkedHashMap<>();
+        for (Platform.Break each : platform.breaks()) {
+            byYear.computeIfAbsent(each.year(), any -> new ArrayList<>()).add(each.name().text());
+            sink.accept(new ItemBuilder(Sort.BREAK, owner, each.name().text(), each.span())
+                    .word(Property.TITLE, each.title())
+                    .word(Property.BREAK_YEAR, Integer.toString(each.year())));
+        }
+        byYear.forEach((year, names) -> {
+            if (names.size() > 1) {
+                own.put(new Slot(Property.BREAK_ORDER, Value.word(Integer.toString(year))),
+                        Value.word(String.join(", ", names)), new Expression.Always(), platform.span());
+            }
+        });
+    }
+
+    private void choices() {
+        for (Platform.Group each : platform.groups()) {
+            ItemBuilder group = new ItemBuilder(Sort.GROUP, owner, each.name().text(), each.span())
+                    .word(Property.TITLE, each.title());
+            each.members().forEach(member -> group.put(new Slot(Property.MEMBER, Value.word(member.name().text())),
+                    Value.word(member.title().isEmpty() ? member.name().text() : member.title()),
+                    new Expression.Always(), each.span()));
+            sink.accept(group);
+        }
+        for (Platform.Option each : platform.options()) {
+            sink.accept(new ItemBuilder(Sort.OPTION, owner, each.name().text(), each.span())
+                    .word(Property.TITLE, each.title())
+                    .word(Property.CHOICE_KIND, each.upgrade() ? "upgrade" : "option"));
+        }
+        for (Platform.Constraint each : platform.constraints()) {
+            String words = each.needed().map(needed -> "require " + needed.words() + " when " + each.never().words())
+                    .orElseGet(() -> "never " + each.never().words());
+            String name = each.name().text().isEmpty() ? words : each.name().text();
+            sink.accept(new ItemBuilder(Sort.CONSTRAINT, owner, name, each.span()).word(Property.CONSTRAINT, words));
+        }
+    }
+
+    private void surroundings() {
+        for (Platform.Zone each : platform.zones()) {
+            ItemBuilder zone = new ItemBuilder(Sort.ZONE, owner, each.name().text(), each.span())
+                    .word(Property.TITLE, each.title()).word(Property.WET, each.wet() ? "wet" : "dry");
+            each.ambient().ifPresent(ambient -> zone.put(Property.AMBIENT, Value.quantity(ambient), each.span()));
+            sink.accept(zone);
+        }
+        for (Platform.Place each : platform.places()) {
+            sink.accept(new ItemBuilder(Sort.PLACE, owner, each.name().text(), each.span()).exists(each.when())
+                    .word(Property.TITLE, each.title()).ref(Property.ZONE, each.zone(), Sort.ZONE, owner));
+        }
+        for (Platform.Position each : platform.positions()) {
+            sink.accept(new ItemBuilder(Sort.POSITION, owner, each.name().text(), each.span()).exists(each.when())
+                    .word(Property.TITLE, each.title()));
+        }
+        for (Platform.GroundNode each : platform.grounds()) {
+            sink.accept(new ItemBuilder(Sort.GROUND, owner, each.name().text(), each.span())
+                    .word(Property.TITLE, each.title()).word(Property.NO_RETURN, each.none() ? "none" : "returns"));
+        }
+        for (Platform.Strap each : platform.straps()) {
+            ItemBuilder strap = new ItemBuilder(Sort.STRAP, owner, each.name().text(), each.span())
+                    .exists(each.when()).put(Property.STRAP_END, Value.mention(Sort.GROUND, owner, each.from().text())
+                            .and(" and ").and(Value.mention(Sort.GROUND, owner, each.to().text())), each.span());
+            each.resistance().ifPresent(ohms -> strap.put(Property.RESISTANCE, Value.quantity(ohms), each.span()));
+            sink.accept(strap);
+        }
+    }
+
+    /** A device of a platform, drawing or harness. */
+    static ItemBuilder device(Device device, String owner, String platform) {
+        ItemBuilder item = new ItemBuilder(Sort.DEVICE, owner, device.name().text(), device.span())
+                .exists(device.when()).word(Property.TITLE, device.title()).parts(Property.PART, device.part())
+                .ref(Property.PLACE, device.place(), Sort.PLACE, platform)
+                .ref(Property.GROUND, device.grounded(), Sort.GROUND, platform);
+        return device.returns() ? item.word(Property.RETURNS, "yes") : item;
+    }
+}

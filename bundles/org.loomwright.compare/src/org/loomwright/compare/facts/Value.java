@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.compare.facts;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.loomwright.compare.ItemId;
+import org.loomwright.compare.Sort;
+import org.loomwright.quantity.Quantity;
+
+/**
+ * A value, or what tells facts of one property apart: words and names in order.
+ *
+ * @param tokens its pieces
+ */
+public record Value(List<Token> tokens) {
+
+    /** No value: there is only one fact of the property. */
+    public static final Value NONE = new Value(List.of());
+
+    public Value {
+        tokens = List.copyOf(tokens);
+    }
+
+    /** A piece of a value. */
+    public sealed interface Token {
+
+        /** Equal for what means the same, however it is written. */
+        String key();
+
+        /** As its author wrote it. */
+        String shown();
+    }
+
+    /** A piece that means nothing but itself. */
+    public record Word(String key, String shown) implements Token {
+    }
+
+    /**
+     * The name of an element.
+     *
+     * @param id    the element
+     * @param whole true to print its owner too
+     */
+    public record Mention(ItemId id, boolean whole) implements Token {
+
+        @Override
+        public String key() {
+            return id.sort() + "(" + id.owner() + "/" + id.name() + ")";
+        }
+
+        @Override
+        public String shown() {
+            return whole && !id.owner().isEmpty() ? id.name() + " of " + id.owner() : id.name();
+        }
+    }
+
+    /** A word. */
+    public static Value word(String text) {
+        return new Value(List.of(new Word(text, text)));
+    }
+
+    /** A quantity: the key is what it measures, to the nearest double of its SI value. */
+    public static Value quantity(Quantity quantity) {
+        return new Value(List.of(new Word(quantity.unit().dimension() + ":" + quantity.si(), quantity.written())));
+    }
+
+    /** The name of an element. */
+    public static Value mention(Sort sort, String owner, String name) {
+        return new Value(List.of(new Mention(new ItemId(sort, owner, name), false)));
+    }
+
+    /** This followed by another. */
+    public Value and(Value other) {
+        List<Token> all = new ArrayList<>(tokens);
+        all.addAll(other.tokens);
+        return new Value(all);
+    }
+
+    /** This followed by a word. */
+    public Value and(String text) {
+        return and(word(text));
+    }
+
+    /** Equal for values that mean the same. */
+    public String key() {
+        return tokens.size() == 1 ? tokens.getFirst().key() : String.join("\u0001",
+                tokens.stream().map(Token::key).toList());
+    }
+
+    /** As its author wrote it. */
+    public String shown() {
+        return String.join("", tokens.stream().map(Token::shown).toList());
+    }
+
+    /** The elements that it names. */
+    public List<ItemId> mentions() {
+        return tokens.stream().filter(Mention.class::isInstance).map(token -> ((Mention) token).id()).toList();
+    }
+
+    /** The same with other elements named. */
+    public Value renamed(UnaryOperator<ItemId> names) {
+        if (tokens.stream().noneMatch(Mention.class::isInstance)) {
+            return this;
+        }
+        return new Value(tokens.stream().map(token -> token instanceof Mention(ItemId id, boolean whole)
+                ? new Mention(names.apply(id), whole) : token).toList());
+    }
+}

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.compare.match;
+
+import java.util.Collections;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.loomwright.compare.ItemId;
+
+/**
+ * Which element of the old side is which of the new one. An element has at most one partner, of its own sort.
+ *
+ * @param partners new elements by old ones, in order
+ * @param compared how many pairs of elements were compared; for tests that guard growth
+ */
+public record Matching(SortedMap<ItemId, ItemId> partners, long compared) {
+
+    public Matching {
+        partners = Collections.unmodifiableSortedMap(new TreeMap<>(partners));
+    }
+
+    /** The new element that an old one has become. */
+    public Optional<ItemId> after(ItemId old) {
+        return Optional.ofNullable(partners.get(old));
+    }
+
+    /** Old elements by new ones, in order. */
+    public SortedMap<ItemId, ItemId> reversed() {
+        SortedMap<ItemId, ItemId> back = new TreeMap<>();
+        partners.forEach((old, now) -> back.put(now, old));
+        return back;
+    }
+
+    /**
+     * The name of an old element on the new side: that of its partner, else its own with its owner renamed. Lets the
+     * mention of a renamed element read as no change.
+     */
+    public ItemId name(ItemId old) {
+        return name(old, partners);
+    }
+
+    static ItemId name(ItemId old, SortedMap<ItemId, ItemId> partners) {
+        ItemId partner = partners.get(old);
+        return partner != null ? partner : Owners.renamed(old, partners);
+    }
+}
