@@ -198,7 +198,8 @@ final class FeltVehicles {
             }
         }
         if (conditions.isEmpty()) {
-            return words.isEmpty() ? Felt.NONE : Felt.written(String.join("; ", words.stream().distinct().toList()), "");
+            return words.isEmpty() ? Felt.NONE
+                    : Felt.written(String.join("; ", words.stream().distinct().toList()), "");
         }
         Felt felt = Felt.of(conditions.getFirst().vehicles().anyOf(conditions), Optional.empty(), "", "");
         return words.isEmpty() ? felt : new Felt(felt.words() + "; " + String.join("; ", words.stream().distinct()

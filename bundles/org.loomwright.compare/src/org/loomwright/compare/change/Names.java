@@ -132,8 +132,10 @@ final class Names {
         Optional<Value> is = now.item(way.to()).flatMap(circuit -> circuit.value(Property.COLOUR));
         boolean takes = wires.stream().anyMatch(each -> now.items().get(each.item())
                 .value(Property.COLOUR).isEmpty());
-        return takes && !was.map(Value::key).equals(is.map(Value::key))
-                ? ", colour " + was.map(Value::shown).orElse("none") + " -> " + is.map(Value::shown).orElse("none") : "";
+        if (!takes || was.map(Value::key).equals(is.map(Value::key))) {
+            return "";
+        }
+        return ", colour " + was.map(Value::shown).orElse("none") + " -> " + is.map(Value::shown).orElse("none");
     }
 
     /** {@code connectors H1 and H2 of front}. */

@@ -17,7 +17,7 @@ import org.loomwright.harness.Span;
  *
  * @param id         which one
  * @param facts      its facts by slot, those of a slot in order
- * @param neighbours what others say about it, such as the wires that end in it; used to recognise it, no fact of its own
+ * @param neighbours what others say about it, such as the wires that end in it; it is recognised by it
  * @param span       where it stands
  */
 public record Item(ItemId id, SortedMap<Slot, List<Stated>> facts, List<Value> neighbours, Span span) {
