@@ -7,7 +7,7 @@ import org.loomwright.harness.link.NaturalOrder;
 import org.loomwright.quantity.Spelling;
 
 /** What a caller may have meant by a name that nothing has. */
-final class NearNames {
+public final class NearNames {
 
     private static final int MOST = 8;
 
@@ -19,7 +19,7 @@ final class NearNames {
      *
      * @param none words for when there is no name at all
      */
-    static String or(String wrong, Collection<String> names, String none) {
+    public static String or(String wrong, Collection<String> names, String none) {
         if (names.isEmpty()) {
             return none;
         }

@@ -46,7 +46,7 @@ public record Input(String name, long size, Content content) {
     }
 
     /** Something that has a name but cannot be read, with the reason. */
-    static Input unreadable(String name, String reason) {
+    public static Input unreadable(String name, String reason) {
         return new Input(name, 0, () -> {
             throw new IOException(reason);
         });
