@@ -4,6 +4,7 @@ package org.loomwright.geometry;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,7 +22,8 @@ import org.loomwright.harness.link.WiringView;
 /**
  * Where on the tree each connector, splice, stud and device sits. A connector, stud or device sits at the end of the
  * branch that it names, else at the end of the one branch that goes to its place, or at the datum. Where different
- * branches go there in different vehicles, it has one spot for each.
+ * branches go there in different vehicles, it has one spot for each. A device is asked for in the vehicles in which a
+ * wire ends at it.
  *
  * <p>Immutable; safe for use by several threads. Linear in the number of elements and of branches to each place.
  */
@@ -79,18 +81,23 @@ public final class NodeSpots {
         Map<String, DeviceView> devices = new HashMap<>(view.platform().devices());
         devices.values().removeIf(each -> view.devices().containsKey(each.name()));
         devices.putAll(view.devices());
+        Map<Node, Case<Node>> wired = new LinkedHashMap<>();
         for (WireView wire : view.wires()) {
             for (List<Case<Node>> ends : List.of(wire.from(), wire.to())) {
                 for (Case<Node> end : ends) {
-                    DeviceView device = devices.get(end.value().element());
-                    Node node = element(end.value());
-                    if (node.kind() == Node.Kind.PIN && device != null && !spots.containsKey(node)) {
-                        put(node, end("device", device.name(), device.device().place(), Optional.empty(),
-                                device.when().and(tree.vehicles()), device.owner().equals(view.name())
-                                        ? device.device().name().span() : end.span()));
+                    if (end.value().kind() == Node.Kind.PIN && devices.containsKey(end.value().element())) {
+                        Node node = element(end.value());
+                        wired.merge(node, new Case<>(node, end.when().and(wire.when()), end.span()),
+                                (first, next) -> new Case<>(node, first.when().or(next.when()), first.span()));
                     }
                 }
             }
+        }
+        for (Case<Node> each : wired.values()) {
+            DeviceView device = devices.get(each.value().element());
+            put(each.value(), end("device", device.name(), device.device().place(), Optional.empty(),
+                    device.when().and(each.when()), device.owner().equals(view.name())
+                            ? device.device().name().span() : each.span()));
         }
     }
 
