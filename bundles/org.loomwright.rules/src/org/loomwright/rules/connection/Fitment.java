@@ -15,7 +15,7 @@ import org.loomwright.harness.link.WiringView;
 
 /**
  * One choice of what is fitted in each position: the factory's harnesses alone, or a kit of ours with the factory's
- * harnesses in the positions that it leaves.
+ * harnesses in the positions that it leaves. With an add-on the kit that it needs is fitted too.
  *
  * <p>A harness of ours takes the place of the drawings that it covers and of those that fill its position, in the
  * vehicles that it is for.
@@ -41,12 +41,12 @@ public record Fitment(PlatformView platform, String words, Condition domain, Map
         }
         Set<String> inKits = new LinkedHashSet<>();
         for (Kit kit : project.kits().values()) {
-            List<WiringView> contents = harnesses.stream().filter(view -> kit.contents().stream()
-                    .anyMatch(content -> content.item().text().equals(view.name()))).toList();
+            List<WiringView> contents = in(kit, harnesses);
             if (!contents.isEmpty()) {
                 contents.forEach(view -> inKits.add(view.name()));
                 Condition domain = anyOf(platform, contents).and(platform.vehicles().resolve(kit.when()).condition());
-                fitments.add(fitment(platform, "with kit " + kit.name(), domain, drawings, contents));
+                fitments.add(fitment(platform, "with kit " + kit.name(), domain, drawings,
+                        withNeeded(project, kit, harnesses)));
             }
         }
         for (WiringView harness : harnesses) {
@@ -113,6 +113,24 @@ public record Fitment(PlatformView platform, String words, Condition domain, Map
             }
         });
         return inOrder;
+    }
+
+    private static List<WiringView> in(Kit kit, List<WiringView> harnesses) {
+        return harnesses.stream().filter(view -> kit.contents().stream()
+                .anyMatch(content -> content.item().text().equals(view.name()))).toList();
+    }
+
+    /** The harnesses of a kit, before them those of the kit that it needs, and of the one that that one needs. */
+    private static List<WiringView> withNeeded(Project project, Kit kit, List<WiringView> harnesses) {
+        Set<WiringView> all = new LinkedHashSet<>();
+        Set<Kit> seen = new LinkedHashSet<>();
+        for (Kit next = kit; next != null && seen.add(next);) {
+            List<WiringView> more = new ArrayList<>(in(next, harnesses));
+            more.addAll(all);
+            all = new LinkedHashSet<>(more);
+            next = next.needs().map(need -> project.kits().get(need.kit().text())).orElse(null);
+        }
+        return List.copyOf(all);
     }
 
     private static List<WiringView> ofPlatform(List<WiringView> views, PlatformView platform) {

@@ -227,12 +227,19 @@ public final class FuseExceedsWire implements Rule<Target.OfNetwork> {
                 : GAUGES.stream().map(gauge -> new ConductorSize(system, gauge)).toList();
     }
 
-    /** Finds what lies behind a fuse: on the side that the other side feeds; on both where no source feeds either. */
+    /**
+     * Finds what lies behind a fuse: on the side that the other side feeds; on both where no source feeds either. A
+     * side that a source feeds with nothing between that limits an overload is never behind the fuse: what is there has
+     * that source before it, whatever the fuse does.
+     */
     private static final class Downstream {
         private final Connections connections;
+        private final Reach bare;
 
         Downstream(Connections connections) {
             this.connections = connections;
+            this.bare = connections.fed(supply -> !UnfusedRuns.selfLimited(supply),
+                    edge -> !edge.protection().limitsOverload());
         }
 
         Reach of(Edge fuse) {
@@ -240,8 +247,8 @@ public final class FuseExceedsWire implements Rule<Target.OfNetwork> {
             Condition b = connections.feeds(fuse.b(), fuse.when(), supply -> true, edge -> edge != fuse);
             Condition neither = fuse.when().minus(a).minus(b);
             Map<Point, Condition> starts = new LinkedHashMap<>();
-            starts.put(fuse.b(), fuse.when().and(a.or(neither)));
-            starts.put(fuse.a(), fuse.when().and(b.or(neither)));
+            starts.put(fuse.b(), fuse.when().and(a.or(neither)).minus(bare.at(fuse.b())));
+            starts.put(fuse.a(), fuse.when().and(b.or(neither)).minus(bare.at(fuse.a())));
             return connections.from(starts, edge -> edge != fuse && !edge.isGround()
                     && !edge.protection().limitsOverload());
         }

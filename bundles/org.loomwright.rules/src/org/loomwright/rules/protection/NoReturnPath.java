@@ -89,8 +89,12 @@ public final class NoReturnPath implements Rule<Target.OfNetwork> {
         }
         Condition wired = none;
         Condition back = none;
+        boolean through = load.device().device().returns();
         for (Point pin : load.pins()) {
-            wired = wired.or(wired(reaches.connections(), pin));
+            Condition here = wired(reaches.connections(), pin);
+            // Declared to return through other devices, as a tell-tale between two feeds: two pins lead somewhere.
+            back = through ? back.or(wired.and(here)) : back;
+            wired = wired.or(here);
             if (load.feed().filter(pin::equals).isEmpty()) {
                 back = back.or(reaches.ground().at(pin));
             }
