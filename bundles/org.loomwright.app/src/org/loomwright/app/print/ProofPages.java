@@ -25,6 +25,10 @@ public final class ProofPages {
             "crimps and pull forces", "chafing, vibration, water and heat", "the way of the harness in the vehicle",
             "what nobody wrote down");
 
+    /** The rules that say where a harness does not fit. */
+    private static final Set<String> MISFITS = Set.of("place-not-reached", "excess-too-great", "runs-back-too-far",
+            "too-long-to-park");
+
     private static final int MARGIN = 14;
 
     private final Palette palette;
@@ -61,7 +65,7 @@ public final class ProofPages {
         line("rests on", sources(proof.opened().project()), out);
         String uncounted = Tally.of(proof.report()).uncounted();
         line("findings", Tally.of(proof.report()).words() + (uncounted.isEmpty() ? "" : "; " + uncounted), out);
-        fits(proof.fits(), out);
+        fits(proof, out);
         if (!proof.opened().project().problems().isEmpty() && !proof.fits().isEmpty()) {
             line("", FitPages.HALF_READ, out);
         }
@@ -74,7 +78,8 @@ public final class ProofPages {
         return out.toString();
     }
 
-    private void fits(List<Judged> fits, StringBuilder out) {
+    private void fits(Proof proof, StringBuilder out) {
+        List<Judged> fits = proof.fits();
         String head = "fit";
         for (Judged judged : fits) {
             FitText words = new FitText(judged);
@@ -85,6 +90,10 @@ public final class ProofPages {
                     line("", "    " + more, out);
                 }
             }
+            proof.report().findings().stream().filter(each -> MISFITS.contains(each.rule())
+                    && each.element().startsWith(judged.harness().name() + ":") && each.acceptance().isPresent())
+                    .forEach(each -> line("", "    " + each.acceptance().get().how().words() + ": "
+                            + Cells.printable(each.sentence()), out));
         }
         if (fits.isEmpty()) {
             line(head, "there is no harness of ours in this project", out);
