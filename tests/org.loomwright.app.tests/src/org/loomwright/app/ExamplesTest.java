@@ -6,12 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.loomwright.app.ProveProject.Proof;
 import org.loomwright.fit.ChainJudge;
 import org.loomwright.fit.FitDefaults;
 import org.loomwright.fit.FitReport;
+import org.loomwright.fit.FitStatus;
 import org.loomwright.lang.SourceReader;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.Progress;
@@ -45,15 +49,26 @@ class ExamplesTest {
         assertTrue(proof.tables().stream().noneMatch(table -> table.rows().isEmpty()), proof.tables()::toString);
     }
 
-    @ParameterizedTest
-    @ValueSource(strings = "orrin")
-    void theHarnessFitsEveryDrawingWithNothingLeftOpen(String example) throws BadCall {
-        Proof proof = prove(example);
+    /** The rear harness leaves 155.2 mm at the left tail lamp of a saloon; its waiver says why that may be. */
+    @Test
+    void theHarnessesFitEveryDrawingButForOnePlaceThatIsWaived() throws BadCall {
+        Proof proof = prove("orrin");
+        Map<String, List<String>> misfits = new TreeMap<>();
         for (JudgeFit.Judged judged : proof.fits()) {
-            assertEquals(FitReport.Verdict.FITS, judged.report().verdict());
-            assertEquals(0, judged.report().problem().evidence().missing());
-            assertTrue(judged.report().problem().columns().size() >= 4);
+            FitReport report = judged.report();
+            assertEquals(0, report.problem().evidence().missing());
+            if (!judged.coversNothing()) {
+                assertTrue(report.problem().columns().size() >= 4);
+                assertEquals(List.of(), report.problem().unjudged());
+                misfits.put(judged.harness().name(), report.cells().stream()
+                        .filter(cell -> cell.status().isFailure() || cell.status() == FitStatus.NOT_PROVED)
+                        .map(cell -> cell.status() + " " + report.problem().rows().get(cell.row()).place() + " "
+                                + report.problem().columns().get(cell.column()).drawing()).distinct().toList());
+            }
         }
+        assertEquals(Map.of("front", List.of(), "rear", List.of("TOO_LONG tailLeft rear64")), misfits);
+        assertEquals(List.of("rear:bTailL"), proof.report().of("excess-too-great").stream()
+                .filter(finding -> finding.acceptance().isPresent()).map(Finding::element).toList());
     }
 
     @ParameterizedTest
