@@ -3,17 +3,12 @@ package org.loomwright.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -44,21 +39,11 @@ class TrailerStandardsTest {
         project = Repository.example("trailer", Repository.reader()).project();
     }
 
-    private static List<CSVRecord> table(String name) throws IOException {
-        CSVFormat format = CSVFormat.RFC4180.builder().setCommentMarker('#').setHeader().setSkipHeaderRecord(true)
-                .get();
-        try (BufferedReader text = new BufferedReader(new InputStreamReader(
-                TrailerStandardsTest.class.getResourceAsStream(name), StandardCharsets.UTF_8));
-                CSVParser parser = CSVParser.builder().setReader(text).setFormat(format).get()) {
-            return parser.getRecords();
-        }
-    }
-
     private static Map<String, Core> standard(String name) throws IOException {
-        Map<String, String> codes = table("iec-60757.csv").stream()
+        Map<String, String> codes = CsvTable.read("iec-60757.csv").stream()
                 .collect(Collectors.toMap(row -> row.get("colour"), row -> row.get("code")));
         Map<String, Core> cores = new TreeMap<>();
-        for (CSVRecord row : table(name)) {
+        for (CSVRecord row : CsvTable.read(name)) {
             List<String> colours = new ArrayList<>();
             for (String word : row.get("colour").split("/")) {
                 colours.add(codes.get(word));
