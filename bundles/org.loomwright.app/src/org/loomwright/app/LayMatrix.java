@@ -90,12 +90,15 @@ public final class LayMatrix {
         return new PlaceMatrix().lay(name, project, sorted, cancel);
     }
 
+    /** By position; a position that drawings of several platforms fill has the platform in its name. */
     private static Map<String, List<WiringView>> byPosition(Project project) {
-        boolean several = project.platforms().size() > 1;
+        Map<String, Set<String>> platforms = project.drawings().stream().collect(Collectors.groupingBy(
+                LayMatrix::positionOf, Collectors.mapping(view -> view.platform().name(), Collectors.toSet())));
         Map<String, List<WiringView>> groups = new LinkedHashMap<>();
         for (WiringView view : project.drawings()) {
             String position = positionOf(view);
-            groups.computeIfAbsent(several ? position + " of " + view.platform().name() : position,
+            groups.computeIfAbsent(platforms.get(position).size() > 1 ? position + " of " + view.platform().name()
+                    : position,
                     key -> new ArrayList<>()).add(view);
         }
         return groups;

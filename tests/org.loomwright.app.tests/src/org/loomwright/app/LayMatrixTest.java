@@ -50,7 +50,7 @@ class LayMatrixTest {
 
     @Test
     void theDrawingsOfAPositionStandInTheOrderOfTheirFirstYears() throws BadCall {
-        assertEquals(List.of("dash", "frontLighting"),
+        assertEquals(List.of("wholeCar", "dash", "engineBayWiring", "frontLighting", "rearBody"),
                 LayMatrix.all(orrin, Cancel.NEVER).stream().map(Matrix::name).toList());
         assertEquals(List.of("front64", "frontCoupe", "front67", "front70"),
                 front().columns().stream().map(Column::name).toList());
