@@ -83,7 +83,7 @@ class OrrinByHandTest {
     void theLeastStationOfABreakout() throws BadCall {
         assertEquals(List.of(), misses("breakout bootMiddle at 2910 mm", "breakout bootMiddle at 2900 mm"));
         assertEquals(List.of("branch bPlate is 5 mm too short for plateBar as rear70 has it",
-                "branch bTow is 3.6 mm too short for towPlate as rearEstate has it"),
+                "branch bTow is 3.6 mm too short for towPlate as rearEstate64 has it"),
                 misses("breakout bootMiddle at 2910 mm", "breakout bootMiddle at 2895 mm"));
     }
 
