@@ -41,10 +41,10 @@ class OrrinByHandTest {
      *     30.4 (scaled, 3/4 in); least 601.1, made 615
      * <li>number plate lamp, 1970: s = 2945, ours at 2910: 35; K = 320 of path + 40 loop; a = 5 + 5 + 5; least 410,
      *     made 420
-     * <li>right ground stud, coupe: s = 130.5 in = 3314.7 within 3/8 in, ours at 3385: 70.3; K = 5.5 in = 139.7; a = 5 +
-     *     9.525 + 6.35 = 20.875; least 230.875, made 245
-     * <li>left tail lamp, saloon 1964: s = 98 in = 2489.2, ours at 2490: 0.8; K = 10 1/2 in = 266.7; a = 17.7; made 380:
-     *     380 + 25 - 0.8 - 266.7 + 17.7 = 155.2 to dress back
+     * <li>right ground stud, coupe: s = 130.5 in = 3314.7 within 3/8 in, ours at 3385: 70.3; K = 5.5 in = 139.7;
+     *     a = 5 + 9.525 + 6.35 = 20.875; least 230.875, made 245
+     * <li>left tail lamp, saloon 1964: s = 98 in = 2489.2, ours at 2490: 0.8; K = 10 1/2 in = 266.7; a = 17.7; made
+     *     380: 380 + 25 - 0.8 - 266.7 + 17.7 = 155.2 to dress back
      * </ul>
      */
     @Test
@@ -75,9 +75,9 @@ class OrrinByHandTest {
 
     /**
      * The least station of the breakout in the middle of the boot. The estate's trailer socket, 24 in = 609.6 within
-     * 17.7, hangs on 745 mm from 118 3/4 in = 3016.25: 745 - 609.6 - 17.7 = 117.7 may run along the trunk, so not before
-     * 2898.55. The plate lamp of 1970, 320 + 40 within 15, hangs on 420 mm from 2945: 45 may run along the trunk, so not
-     * before 2900.
+     * 17.7, hangs on 745 mm from 118 3/4 in = 3016.25: 745 - 609.6 - 17.7 = 117.7 may run along the trunk, so not
+     * before 2898.55. The plate lamp of 1970, 320 + 40 within 15, hangs on 420 mm from 2945: 45 may run along the
+     * trunk, so not before 2900.
      */
     @Test
     void theLeastStationOfABreakout() throws BadCall {
@@ -88,8 +88,8 @@ class OrrinByHandTest {
     }
 
     /**
-     * The least length of the left tail lamp's branch: the coupe's breakout at 95.5 in = 2425.7 and ours at 2490 are 64.3
-     * apart, its lead has 11.5 in = 292.1, the tolerances are 17.7: 374.1.
+     * The least length of the left tail lamp's branch: the coupe's breakout at 95.5 in = 2425.7 and ours at 2490 are
+     * 64.3 apart, its lead has 11.5 in = 292.1, the tolerances are 17.7: 374.1.
      */
     @Test
     void theLeastLengthOfABranch() throws BadCall {
@@ -145,14 +145,16 @@ class OrrinByHandTest {
     }
 
     /**
-     * Each wire to the trailer socket serves what ISO 1724 puts on its contact, with at least the section of the standard's
-     * cable. The contacts have the names of DIN 72552. Contact 2 (54g) is a rear fog lamp's, which no Orrin has.
+     * Each wire to the trailer socket serves what ISO 1724 puts on its contact, with at least the section of the
+     * standard's cable. The contacts have the names of DIN 72552. Contact 2 (54g) is a rear fog lamp's, which no Orrin
+     * has.
      */
     @ParameterizedTest
     @CsvSource({"1,L,Left turn", "3,31,'Ground, right'", "4,R,Right turn", "5,58R,Tail and number plate lamps",
             "6,54,Stop lamps", "7,58L,Tail and number plate lamps"})
     @Tag("outside") // ISO 1724 as reprinted, see iso-1724.csv
-    void theTrailerSocketIsWiredAsTheStandardSays(String pin, String contact, String title) throws BadCall, IOException {
+    void theTrailerSocketIsWiredAsTheStandardSays(String pin, String contact, String title)
+            throws BadCall, IOException {
         double section = CsvTable.read("iso-1724.csv").stream().filter(row -> row.get("pin").equals(pin))
                 .mapToDouble(row -> number(row, "mm2")).findFirst().orElseThrow();
         List<WireView> wires = orrin.open().project().wiring("rear").orElseThrow().wires().stream()

@@ -141,7 +141,6 @@ class OrrinCensusTest {
     void eachPlatformHasPartsOfItsOwnVoltage() throws BadCall {
         assertEquals(List.of(), check(example, "wrong-system-voltage"));
         assertEquals(List.of("orrin900:headLampL"), check(example.with("orrin-900.loom",
-                "device headLampL \"Left headlamp\" is headlamp6", "device headLampL \"Left headlamp\" is sealedBeam50"),
-                "wrong-system-voltage"));
+                "\"Left headlamp\" is headlamp6", "\"Left headlamp\" is sealedBeam50"), "wrong-system-voltage"));
     }
 }

@@ -123,7 +123,7 @@ class SurroundingsTest {
                 """).replace("    NEEDS\n", needs);
     }
 
-    /** 22 awg of 125 C bears 25 x 0.3255 / 0.823 = 9.9 A, less than 11 A; without the base kit there is no fuse at all. */
+    /** 22 awg of 125 C bears 25 x 0.3255 / 0.823 = 9.9 A, less than 11 A; without the base kit there is no fuse. */
     @Test
     void withAnAddOnTheKitThatItNeedsIsFitted() throws BadCall {
         String thin = addOn("    needs baseKit revision \"A\" or later\n").replace("SIZE", "22 awg");
