@@ -15,8 +15,9 @@ import org.loomwright.rules.Severity;
  * @param notes     that count
  * @param inherited about what the factory did
  * @param accepted  by a person
+ * @param known     that were there before and are set aside
  */
-public record Tally(int errors, int warnings, int notes, int inherited, int accepted) {
+public record Tally(int errors, int warnings, int notes, int inherited, int accepted, int known) {
 
     /** Counts a report. */
     public static Tally of(Report report) {
@@ -33,7 +34,18 @@ public record Tally(int errors, int warnings, int notes, int inherited, int acce
             }
         }
         return new Tally(count[Severity.ERROR.ordinal()], count[Severity.WARNING.ordinal()],
-                count[Severity.NOTE.ordinal()], inherited, accepted);
+                count[Severity.NOTE.ordinal()], inherited, accepted, 0);
+    }
+
+    /** Returns the same with a number of known findings. */
+    Tally knowing(int findings) {
+        return new Tally(errors, warnings, notes, inherited, accepted, findings);
+    }
+
+    /** Returns both together. */
+    public Tally and(Tally other) {
+        return new Tally(errors + other.errors, warnings + other.warnings, notes + other.notes,
+                inherited + other.inherited, accepted + other.accepted, known + other.known);
     }
 
     /** {@code 2 errors, 1 warning, 3 notes}; {@code no findings}. Says nothing of what does not count. */
@@ -45,7 +57,7 @@ public record Tally(int errors, int warnings, int notes, int inherited, int acce
         return words.isEmpty() ? "no findings" : String.join(", ", words);
     }
 
-    /** {@code not counted: 12 inherited (--inherited), 1 accepted (--accepted)}; empty when there are none. */
+    /** {@code not counted: 12 inherited (--inherited), 1 accepted (--accepted), 3 known (--all)}; empty for none. */
     public String uncounted() {
         List<String> words = new ArrayList<>();
         if (inherited > 0) {
@@ -53,6 +65,9 @@ public record Tally(int errors, int warnings, int notes, int inherited, int acce
         }
         if (accepted > 0) {
             words.add(accepted + " accepted (--accepted)");
+        }
+        if (known > 0) {
+            words.add(known + " known (--all)");
         }
         return words.isEmpty() ? "" : "not counted: " + String.join(", ", words);
     }

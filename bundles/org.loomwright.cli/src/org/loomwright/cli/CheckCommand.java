@@ -3,18 +3,25 @@ package org.loomwright.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.loomwright.app.BadCall;
-import org.loomwright.app.OpenProject.Opened;
+import org.loomwright.app.CheckProject;
+import org.loomwright.app.CheckProjects;
+import org.loomwright.app.CheckProjects.Outcome;
+import org.loomwright.app.Checked;
+import org.loomwright.app.known.Baseline;
+import org.loomwright.app.load.ProjectPlace;
 import org.loomwright.app.print.CheckJson;
 import org.loomwright.app.print.CheckText;
 import org.loomwright.quantity.Cancel;
-import org.loomwright.rules.RuleEngine;
 import org.loomwright.rules.standard.StandardRules;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
 /** {@code check}: every rule on every vehicle that can exist. */
 final class CheckCommand implements Command {
+
+    private static final String NO_CACHE = "--no-cache";
 
     @Override
     public String name() {
@@ -26,35 +33,66 @@ final class CheckCommand implements Command {
         return "Check drawings and harnesses for every vehicle that can exist.";
     }
 
+    /** A project that did not change needs no reading. */
+    @Override
+    public boolean reads() {
+        return false;
+    }
+
     @Override
     public void describe(CommandSpec spec) {
         spec.addPositional(Flags.paths("PATH", "Folders, each a project of its own, or .loom files of one project."));
-        Flags.checking(spec);
+        Flags.checkingForServers(spec);
+        BaselineFlags.describe(spec);
+        spec.addOption(Flags.flag(NO_CACHE, "Check anew, and keep no result for the next time."));
     }
 
     @Override
     public int run(ParseResult arguments, Language language, Door door) throws BadCall {
-        Flags flags = Flags.of(arguments);
-        List<CheckJson.Checked> checked = new ArrayList<>();
+        Flags flags = Flags.ofServers(arguments);
+        BaselineFlags baselines = BaselineFlags.of(arguments, door.folder());
+        List<ProjectPlace> places = ProjectPlace.find(door.folder(), arguments.matchedPositionalValue(0, List.of()));
+        List<Outcome> outcomes;
         try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {
-            RuleEngine engine = StandardRules.engine(Desk.threads());
-            for (Opened opened : Desk.open(language, door, arguments.matchedPositionalValue(0, List.of()), progress)) {
-                checked.add(new CheckJson.Checked(opened,
-                        engine.check(opened.project(), flags.settings(), Cancel.NEVER, progress)));
-            }
+            // No method reference: that would load all rules, which a kept answer does without.
+            CheckProject check = new CheckProject(language::reader, threads -> StandardRules.engine(threads),
+                    Caches.of(door, !arguments.hasMatchedOption(NO_CACHE)));
+            outcomes = new CheckProjects(check, Desk.threads())
+                    .check(places, flags.settings(), Cancel.NEVER, progress);
         }
-        if (flags.json()) {
-            door.out().print(CheckJson.of(checked, flags.failOn(), flags.shown()));
-        } else {
-            CheckText text = new CheckText(Desk.palette(door));
-            for (CheckJson.Checked each : checked) {
-                door.out().print(text.findings(each.opened(), each.report(), flags.shown()));
-            }
-            if (!flags.quiet()) {
-                checked.forEach(each -> door.out().print(text.summary(each.opened(), each.report())));
-            }
+        if (outcomes.stream().allMatch(outcome -> outcome.checked().isEmpty())) {
+            throw new BadCall(outcomes.getFirst().refusal());
         }
-        boolean objects = checked.stream().anyMatch(each -> each.report().objects(flags.failOn()));
-        return objects ? Exit.FINDINGS : Exit.FINE;
+        List<Checked> checked = new ArrayList<>();
+        outcomes.forEach(outcome -> outcome.checked().ifPresent(checked::add));
+        Optional<Baseline.Compared> compared = baselines.apply(checked, door);
+        boolean objects = !flags.never() && checked.stream().anyMatch(each -> each.report().objects(flags.failOn()));
+        print(checked, flags, objects, compared, door);
+        outcomes.stream().filter(outcome -> outcome.checked().isEmpty())
+                .forEach(outcome -> Main.complain(outcome.refusal(), door));
+        return checked.size() < outcomes.size() ? Exit.BAD_CALL : objects ? Exit.FINDINGS : Exit.FINE;
+    }
+
+    private static void print(List<Checked> checked, Flags flags, boolean objects,
+            Optional<Baseline.Compared> compared, Door door) {
+        switch (flags.format()) {
+            case JSON -> door.out().print(
+                    CheckJson.of(checked, flags.threshold(), objects, flags.shown(), compared));
+            case SARIF, JUNIT, TEXT -> text(checked, flags, compared, door);
+        }
+    }
+
+    private static void text(List<Checked> checked, Flags flags, Optional<Baseline.Compared> compared, Door door) {
+        CheckText text = new CheckText(Desk.palette(door));
+        for (Checked each : checked) {
+            door.out().print(text.findings(each, flags.shown()));
+        }
+        if (!flags.quiet()) {
+            checked.forEach(each -> door.out().print(text.summary(each)));
+            if (checked.size() > 1) {
+                door.out().print(text.total(checked));
+            }
+            compared.ifPresent(each -> door.out().print(text.baseline(each)));
+        }
     }
 }

@@ -18,32 +18,51 @@ import picocli.CommandLine.ParseResult;
 /**
  * The options that several commands share.
  *
- * @param json      true for {@code --format json}
+ * @param format    how results are printed
  * @param failOn    findings of this weight or more make the call end with 1
+ * @param never     true when no finding does
  * @param shown     which findings that do not count are printed all the same
  * @param quiet     true to print no summary and no progress
  * @param settings  the day on which waivers are judged
  */
-record Flags(boolean json, Severity failOn, Shown shown, boolean quiet, Settings settings) {
+record Flags(Format format, Severity failOn, boolean never, Shown shown, boolean quiet, Settings settings) {
 
     private static final String FORMAT = "--format";
     private static final String FAIL_ON = "--fail-on";
+    private static final String NEVER = "never";
+    private static final List<Format> USUAL = List.of(Format.TEXT, Format.JSON);
     private static final String INHERITED = "--inherited";
     private static final String ACCEPTED = "--accepted";
+    private static final String ALL = "--all";
     private static final String QUIET = "--quiet";
     private static final String TODAY = "--today";
 
     /** Describes the options of a command that judges. */
     static void judging(CommandSpec spec) {
-        format(spec);
+        judging(spec, USUAL, "error, warning (default) or note");
+    }
+
+    private static void judging(CommandSpec spec, List<Format> formats, String weights) {
+        format(spec, formats);
         spec.addOption(OptionSpec.builder(FAIL_ON).type(String.class).paramLabel("WEIGHT").description(
-                "End with 1 for findings of this weight or more: error, warning (default) or note.").build());
+                "End with 1 for findings of this weight or more: " + weights + ".").build());
         quiet(spec);
     }
 
     /** Describes the options of a command that runs the rules. */
     static void checking(CommandSpec spec) {
         judging(spec);
+        showing(spec);
+    }
+
+    /** Describes the options of the command that runs the rules for build servers too. */
+    static void checkingForServers(CommandSpec spec) {
+        judging(spec, List.of(Format.values()), "error, warning (default), note or never");
+        showing(spec);
+        spec.addOption(flag(ALL, "Also print all that does not count: inherited, accepted and known findings."));
+    }
+
+    private static void showing(CommandSpec spec) {
         spec.addOption(flag(INHERITED, "Also print findings about what the factory did; they never count."));
         spec.addOption(flag(ACCEPTED, "Also print findings that somebody accepted; they do not count."));
         spec.addOption(OptionSpec.builder(TODAY).type(String.class).paramLabel("DATE").description(
@@ -51,8 +70,12 @@ record Flags(boolean json, Severity failOn, Shown shown, boolean quiet, Settings
     }
 
     static void format(CommandSpec spec) {
+        format(spec, USUAL);
+    }
+
+    private static void format(CommandSpec spec, List<Format> formats) {
         spec.addOption(OptionSpec.builder(FORMAT).type(String.class).paramLabel("FORMAT").description(
-                "Print text (default) or json.").build());
+                "Print " + Format.words(formats).replaceFirst("text", "text (default)") + ".").build());
     }
 
     static void quiet(CommandSpec spec) {
@@ -89,27 +112,44 @@ record Flags(boolean json, Severity failOn, Shown shown, boolean quiet, Settings
 
     /** Reads the options; those that the command does not have keep their defaults. */
     static Flags of(ParseResult parsed) throws BadCall {
-        return new Flags(json(parsed), severity(parsed.matchedOptionValue(FAIL_ON, "warning")),
-                new Shown(parsed.hasMatchedOption(INHERITED), parsed.hasMatchedOption(ACCEPTED)),
+        return of(parsed, false);
+    }
+
+    /** Reads the options of {@link #checkingForServers}. */
+    static Flags ofServers(ParseResult parsed) throws BadCall {
+        return of(parsed, true);
+    }
+
+    private static Flags of(ParseResult parsed, boolean servers) throws BadCall {
+        String failOn = parsed.matchedOptionValue(FAIL_ON, "warning").toLowerCase(Locale.ROOT);
+        boolean all = parsed.hasMatchedOption(ALL);
+        boolean never = servers && failOn.equals(NEVER);
+        return new Flags(
+                Format.of(FORMAT, parsed.matchedOptionValue(FORMAT, "text"),
+                        servers ? List.of(Format.values()) : USUAL),
+                never ? Severity.ERROR : severity(failOn, servers), never,
+                new Shown(all || parsed.hasMatchedOption(INHERITED), all || parsed.hasMatchedOption(ACCEPTED), all),
                 parsed.hasMatchedOption(QUIET), settings(parsed.matchedOptionValue(TODAY, "")));
     }
 
-    private static boolean json(ParseResult parsed) throws BadCall {
-        String format = parsed.matchedOptionValue(FORMAT, "text");
-        return switch (format) {
-            case "text" -> false;
-            case "json" -> true;
-            default -> throw new BadCall(FORMAT + " is text or json, not '" + format + "'");
-        };
+    /** True for {@code --format json}. */
+    boolean json() {
+        return format == Format.JSON;
     }
 
-    private static Severity severity(String word) throws BadCall {
+    /** The threshold in words. */
+    String threshold() {
+        return never ? NEVER : failOn.words();
+    }
+
+    private static Severity severity(String word, boolean servers) throws BadCall {
         for (Severity severity : Severity.values()) {
-            if (severity.words().equals(word.toLowerCase(Locale.ROOT))) {
+            if (severity.words().equals(word)) {
                 return severity;
             }
         }
-        throw new BadCall(FAIL_ON + " is error, warning or note, not '" + word + "'");
+        throw new BadCall(FAIL_ON + " is error, warning" + (servers ? ", note or never" : " or note") + ", not '" + word
+                + "'");
     }
 
     private static Settings settings(String day) throws BadCall {

@@ -9,7 +9,8 @@ import org.loomwright.lang.SourceReader;
 /** The reader of sources. Setting it up goes on beside the understanding of the call, since both take a while. */
 final class Language {
 
-    private final FutureTask<SourceReader> reader = new FutureTask<>(LoomReader::create);
+    /** No method reference: that would load the class before anybody asks. */
+    private final FutureTask<SourceReader> reader = new FutureTask<>(() -> LoomReader.create());
 
     private Language() {
     }

@@ -109,7 +109,7 @@ public final class Main {
         return command.run(parsed, language, door);
     }
 
-    private static int complain(String message, Door door) {
+    static int complain(String message, Door door) {
         door.out().flush();
         door.err().println(PROGRAM + ": " + message.lines().findFirst().orElse("wrong call"));
         door.err().flush();

@@ -4,6 +4,7 @@ package org.loomwright.cli;
 import java.util.List;
 import java.util.Set;
 import org.loomwright.app.BadCall;
+import org.loomwright.app.Checked;
 import org.loomwright.app.MakeSheets;
 import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.app.print.CheckJson;
@@ -71,8 +72,7 @@ final class SheetsCommand implements Command {
         Report report = new BookRuleEngine(StandardRules.book().part(Set.of())).check(opened.project(),
                 flags.settings(), Cancel.NEVER, Progress.NONE);
         if (flags.json()) {
-            List<CheckJson.Checked> all = List.of(new CheckJson.Checked(opened, report));
-            door.out().print(CheckJson.of(all, flags.failOn(), flags.shown()));
+            door.out().print(CheckJson.of(List.of(Checked.of(opened, report)), flags.failOn(), flags.shown()));
         } else {
             door.out().print(new CheckText(Desk.palette(door)).findings(opened, report, flags.shown()));
             door.out().print("no list was written: the sources have errors\n");

@@ -140,8 +140,9 @@ final class Acceptances {
             return true;
         }
         Finding.Affected affected = finding.affected().get();
-        Condition both = affected.condition().and(when.get());
-        Condition left = affected.condition().minus(when.get());
+        Condition vehicles = affected.condition().orElseThrow();
+        Condition both = vehicles.and(when.get());
+        Condition left = vehicles.minus(when.get());
         if (both.isNever()) {
             rest.add(finding);
             return false;
@@ -155,12 +156,8 @@ final class Acceptances {
     }
 
     private static Optional<Finding.Affected> part(Finding.Affected whole, Condition part) {
-        if (part.equals(whole.condition())) {
-            return Optional.of(whole);
-        }
-        Finding.Affected words = Joining.inWords(part);
-        return Optional.of(new Finding.Affected(part, words.words(), words.tally(),
-                whole.bounded() || words.bounded()));
+        return Optional.of(part.equals(whole.condition().orElseThrow()) ? whole
+                : Finding.Affected.of(part, whole.bounded()));
     }
 
     private static Finding with(Finding finding, Optional<Finding.Affected> affected,
@@ -185,7 +182,8 @@ final class Acceptances {
             return Optional.empty();
         }
         try {
-            Resolution resolution = finding.affected().get().condition().vehicles().resolve(waiver.when());
+            Resolution resolution = finding.affected().get().condition().orElseThrow()
+                    .vehicles().resolve(waiver.when());
             return resolution.isGood() ? Optional.of(resolution.condition()) : Optional.empty();
         } catch (TooManyCombinations e) {
             return Optional.empty();

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.rules;
 
+import java.math.BigInteger;
 import java.util.List;
 import java.util.Optional;
 import org.loomwright.condition.Condition;
+import org.loomwright.condition.TooManyCombinations;
 import org.loomwright.harness.Span;
 import org.loomwright.harness.TextEdit;
 
@@ -33,12 +35,40 @@ public record Finding(String rule, Severity severity, boolean inherited, String 
     /**
      * The vehicles for which a finding holds.
      *
-     * @param condition the vehicles
+     * @param condition the vehicles; empty in a finding that was kept from an earlier check, which has the words only
      * @param words     their shortest words: {@code year <= 1966 and fan}
      * @param tally     how many of how many: {@code 312 of 4,608 vehicles}
+     * @param count     how many there are; empty when that took too long
+     * @param of        how many vehicles can exist; empty when that took too long
      * @param bounded   true when the search for them was cut off, so that there may be more
      */
-    public record Affected(Condition condition, String words, String tally, boolean bounded) {
+    public record Affected(Optional<Condition> condition, String words, String tally, Optional<BigInteger> count,
+            Optional<BigInteger> of, boolean bounded) {
+
+        /** Puts a condition into words; where even these take too much, nobody is told how many there are. */
+        public static Affected of(Condition condition, boolean bounded) {
+            try {
+                return new Affected(Optional.of(condition), condition.words(), condition.tally(),
+                        Optional.of(condition.count()), Optional.of(condition.vehicles().count()), bounded);
+            } catch (TooManyCombinations e) {
+                return new Affected(Optional.of(condition), "some vehicles", "too many combinations to count",
+                        Optional.empty(), Optional.empty(), true);
+            }
+        }
+
+        /** Returns whether it holds for every vehicle that can exist. */
+        public boolean every() {
+            return count.isPresent() && count.equals(of);
+        }
+
+        /** Returns the same without the condition, as it can be kept. */
+        public Affected inWords() {
+            return new Affected(Optional.empty(), words, tally, count, of, bounded);
+        }
+
+        Affected cutOff() {
+            return new Affected(condition, words, tally, count, of, true);
+        }
     }
 
     /** A place in the source and what it has to do with the finding. */
@@ -88,5 +118,12 @@ public record Finding(String rule, Severity severity, boolean inherited, String 
     /** Returns whether it has an effect on the outcome: neither inherited nor accepted. */
     public boolean counts() {
         return !inherited && acceptance.isEmpty();
+    }
+
+    /** Returns the same with its vehicles in words only, as it can be kept. */
+    public Finding inWords() {
+        return affected.flatMap(Affected::condition).isEmpty() ? this : new Finding(rule, severity, inherited, element,
+                subject, sentence, derivation, basis, affected.map(Affected::inWords), place, related, advice, fixes,
+                acceptance, fingerprint);
     }
 }

@@ -75,17 +75,8 @@ final class Joining {
     }
 
     private Finding.Affected affected(Condition condition, boolean bounded) {
-        Finding.Affected exact = words.computeIfAbsent(condition, Joining::inWords);
-        return bounded ? new Finding.Affected(exact.condition(), exact.words(), exact.tally(), true) : exact;
-    }
-
-    /** Words and count of a condition; where even these take too much, the first vehicle stands for all. */
-    static Finding.Affected inWords(Condition condition) {
-        try {
-            return new Finding.Affected(condition, condition.words(), condition.tally(), false);
-        } catch (TooManyCombinations e) {
-            return new Finding.Affected(condition, "some vehicles", "too many combinations to count", true);
-        }
+        Finding.Affected exact = words.computeIfAbsent(condition, vehicles -> Finding.Affected.of(vehicles, false));
+        return bounded ? exact.cutOff() : exact;
     }
 
     void problem(Problem problem, Severity severity) {

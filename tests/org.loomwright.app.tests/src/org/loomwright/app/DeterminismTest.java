@@ -36,7 +36,7 @@ import org.loomwright.rules.standard.StandardRules;
 /** Equal input gives byte-identical output. */
 class DeterminismTest {
 
-    private static final Shown EVERYTHING = new Shown(true, true);
+    private static final Shown EVERYTHING = new Shown(true, true, true);
 
     private final SourceReader reader = Repository.reader();
 
@@ -54,8 +54,8 @@ class DeterminismTest {
         Report report = proof.report();
         StringBuilder all = new StringBuilder();
         all.append(new CheckText(Palette.PLAIN).findings(opened, report, EVERYTHING));
-        all.append(new CheckText(Palette.PLAIN).summary(opened, report));
-        all.append(CheckJson.of(List.of(new CheckJson.Checked(opened, report)), Severity.WARNING, EVERYTHING));
+        all.append(new CheckText(Palette.PLAIN).summary(Checked.of(opened, report)));
+        all.append(CheckJson.of(List.of(Checked.of(opened, report)), Severity.WARNING, EVERYTHING));
         all.append(FitPages.text(opened.project(), proof.fits(), Palette.PLAIN, 120));
         all.append(FitPages.json(opened, proof.fits(), report, Severity.WARNING));
         all.append(ProofPages.json(proof, Severity.WARNING, EVERYTHING, StandardRules.book().infos(), "out"));

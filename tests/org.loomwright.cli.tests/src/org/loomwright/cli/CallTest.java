@@ -54,8 +54,12 @@ class CallTest {
 
     @Test
     void wrongValuesOfOptionsAreSaid() {
-        Call.in(folder, "check", "p", "--format", "xml").isRefused("--format is text or json, not 'xml'");
-        Call.in(folder, "check", "p", "--fail-on", "never")
+        Call.in(folder, "check", "p", "--format", "xml")
+                .isRefused("--format is text, json, sarif or junit, not 'xml'");
+        Call.in(folder, "fit", "p", "--format", "sarif").isRefused("--format is text or json, not 'sarif'");
+        Call.in(folder, "check", "p", "--fail-on", "nothing")
+                .isRefused("--fail-on is error, warning, note or never, not 'nothing'");
+        Call.in(folder, "prove", "p", "--fail-on", "never")
                 .isRefused("--fail-on is error, warning or note, not 'never'");
         Call.in(folder, "check", "p", "--today", "tomorrow")
                 .isRefused("--today is a day like 2027-06-30, not 'tomorrow'");

@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
@@ -40,6 +41,10 @@ class ProcessTest {
     }
 
     private Process start(List<String> options, String... args) throws IOException {
+        return start(Map.of(), options, args);
+    }
+
+    private Process start(Map<String, String> environment, List<String> options, String... args) throws IOException {
         String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
         List<String> command = new ArrayList<>(List.of(java, "-XX:TieredStopAtLevel=1",
                 "-Dguice_bytecode_gen_option=DISABLED"));
@@ -48,6 +53,8 @@ class ProcessTest {
         command.addAll(List.of(args));
         ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile());
         builder.redirectError(folder.resolve("err").toFile());
+        builder.environment().put(Caches.FOLDER, "off");
+        environment.forEach(builder.environment()::put);
         return builder.start();
     }
 
@@ -100,5 +107,30 @@ class ProcessTest {
         }
         assertTrue(classes.stream().anyMatch(line -> line.contains("org.loomwright.rules.Report ")), "a log");
         assertTrue(classes.size() < MOST_CLASSES, () -> classes.size() + " classes");
+    }
+
+    @Test
+    void anAnswerThatWasKeptNeedsNoLanguageAndNoRule() throws Exception {
+        List<String> first = List.of();
+        for (int call = 1; call <= 2; call++) {
+            Path log = folder.resolve("classes" + call);
+            Process process = start(Map.of(Caches.FOLDER, folder.resolve("kept").toString()),
+                    List.of("-Dloomwright.build=this", "-Xlog:class+load:file=" + log), "check", "w.loom");
+            List<String> out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8).lines()
+                    .toList();
+            assertEquals(Exit.FINDINGS, end(process));
+            assertTrue(call == 1 || first.equals(out), "what is printed");
+            first = out;
+        }
+        List<String> cold = Files.readAllLines(folder.resolve("classes1"));
+        List<String> warm = Files.readAllLines(folder.resolve("classes2"));
+        for (String needless : List.of("org.eclipse.", "com.google.", "org.antlr.", "org.logicng.",
+                "org.loomwright.lang.LoomReader", "org.loomwright.rules.standard", "org.loomwright.rules.wiring",
+                "org.loomwright.harness.link")) {
+            assertTrue(cold.stream().anyMatch(line -> line.contains(needless)) || needless.startsWith("com.google"),
+                    needless);
+            assertFalse(warm.stream().anyMatch(line -> line.contains(needless)), needless);
+        }
+        assertTrue(warm.size() < 2_000, () -> warm.size() + " classes");
     }
 }

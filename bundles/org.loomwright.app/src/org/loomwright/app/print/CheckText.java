@@ -2,16 +2,21 @@
 package org.loomwright.app.print;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import org.loomwright.app.Checked;
+import org.loomwright.app.Contents;
 import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.app.Tally;
+import org.loomwright.app.known.Baseline;
 import org.loomwright.app.print.Palette.Tone;
-import org.loomwright.harness.link.Project;
 import org.loomwright.rules.Finding;
 import org.loomwright.rules.Report;
 
 /** The outcome of a check as text. */
 public final class CheckText {
+
+    private static final int MOST_GONE = 12;
 
     private final Palette palette;
 
@@ -21,10 +26,17 @@ public final class CheckText {
 
     /** The findings that are to be shown, in order. */
     public String findings(Opened opened, Report report, Shown shown) {
+        return findings(Checked.of(opened, report), shown);
+    }
+
+    /** The findings that are to be shown, in order. */
+    public String findings(Checked checked, Shown shown) {
         StringBuilder out = new StringBuilder();
-        FindingText text = new FindingText(opened.project().sources(), opened.place().prefix(), palette);
-        for (Finding finding : report.findings()) {
-            if (shown.shows(finding)) {
+        FindingText text = new FindingText(checked.texts(), checked.place().prefix(), palette);
+        for (Finding finding : shown.of(checked)) {
+            if (checked.isKnown(finding)) {
+                text.appendKnown(finding, out);
+            } else {
                 text.append(finding, out);
             }
         }
@@ -33,18 +45,51 @@ public final class CheckText {
 
     /** One line: {@code orrin: 1 error, 2 warnings in 11 files (7 drawings, 1 harness, 1 kit)}. */
     public String summary(Opened opened, Report report) {
-        Tally tally = Tally.of(report);
-        Tone tone = report.worst().map(FindingText::tone).orElse(Tone.GOOD);
-        Project project = opened.project();
+        return summary(Checked.of(opened, report));
+    }
+
+    /** One line: {@code orrin: 1 error, 2 warnings in 11 files (7 drawings, 1 harness, 1 kit)}. */
+    public String summary(Checked checked) {
+        Tone tone = checked.report().worst().map(FindingText::tone).orElse(Tone.GOOD);
+        return line(Cells.printable(checked.place().name()), tone, checked.tally(), checked.contents());
+    }
+
+    /** One line for several projects: {@code 3 projects: 1 error in 31 files (...)}. */
+    public String total(List<Checked> all) {
+        Tally tally = all.stream().map(Checked::tally).reduce(Tally::and).orElseThrow();
+        Contents contents = all.stream().map(Checked::contents).reduce(Contents::and).orElseThrow();
+        Tone tone = all.stream().flatMap(each -> each.report().worst().stream()).max(Comparator.naturalOrder())
+                .map(FindingText::tone).orElse(Tone.GOOD);
+        return line(all.size() + (all.size() == 1 ? " project" : " projects"), tone, tally, contents);
+    }
+
+    /** What became of a baseline: which of its findings are gone, so that the file can be shortened. */
+    public String baseline(Baseline.Compared compared) {
+        List<Baseline.Entry> gone = compared.gone();
+        if (gone.isEmpty()) {
+            return "";
+        }
+        StringBuilder out = new StringBuilder(Cells.printable(compared.baseline().file()) + ": " + gone.size() + " of "
+                + compared.baseline().entries().size() + " known findings "
+                + (gone.size() == 1 ? "is" : "are") + " gone; --write-baseline shortens the file\n");
+        gone.stream().limit(MOST_GONE).forEach(entry -> out.append("  gone: ").append(entry.fingerprint())
+                .append(entry.words().isEmpty() ? "" : " " + Cells.printable(entry.words())).append('\n'));
+        if (gone.size() > MOST_GONE) {
+            out.append("  and ").append(gone.size() - MOST_GONE).append(" more\n");
+        }
+        return out.toString();
+    }
+
+    private String line(String head, Tone tone, Tally tally, Contents contents) {
         List<String> parts = new ArrayList<>();
-        add(parts, project.drawings().size(), "drawing", "drawings");
-        add(parts, project.harnesses().size(), "harness", "harnesses");
-        add(parts, project.kits().size(), "kit", "kits");
-        int files = project.sources().size();
+        add(parts, contents.drawings(), "drawing", "drawings");
+        add(parts, contents.harnesses(), "harness", "harnesses");
+        add(parts, contents.kits(), "kit", "kits");
         String what = parts.isEmpty() ? "" : " (" + String.join(", ", parts) + ")";
         String uncounted = tally.uncounted();
-        return Cells.printable(opened.place().name()) + ": " + palette.paint(tone, tally.words()) + " in " + files
-                + (files == 1 ? " file" : " files") + what + (uncounted.isEmpty() ? "" : "; " + uncounted) + "\n";
+        return head + ": " + palette.paint(tone, tally.words()) + " in " + contents.files()
+                + (contents.files() == 1 ? " file" : " files") + what
+                + (uncounted.isEmpty() ? "" : "; " + uncounted) + "\n";
     }
 
     private static void add(List<String> parts, int count, String one, String several) {

@@ -4,6 +4,7 @@ package org.loomwright.app.print;
 import com.google.gson.stream.JsonWriter;
 import java.io.IOException;
 import java.util.List;
+import java.util.function.Predicate;
 import org.loomwright.harness.Span;
 import org.loomwright.harness.TextEdit;
 import org.loomwright.rules.Finding;
@@ -17,20 +18,26 @@ final class FindingJson {
         this.json = json;
     }
 
-    /** Writes an array of findings. */
+    /** Writes an array of findings, none of which was set aside. */
     void write(List<Finding> findings) throws IOException {
+        write(findings, finding -> false);
+    }
+
+    /** Writes an array of findings, some of which were set aside. */
+    void write(List<Finding> findings, Predicate<Finding> known) throws IOException {
         json.beginArray();
         for (Finding finding : findings) {
-            write(finding);
+            write(finding, known.test(finding));
         }
         json.endArray();
     }
 
-    private void write(Finding finding) throws IOException {
+    private void write(Finding finding, boolean known) throws IOException {
         json.beginObject();
         json.name("rule").value(finding.rule());
         json.name("severity").value(finding.severity().words());
         json.name("inherited").value(finding.inherited());
+        json.name("known").value(known);
         json.name("element").value(finding.element());
         json.name("subject").value(finding.subject());
         json.name("sentence").value(finding.sentence());
@@ -84,8 +91,8 @@ final class FindingJson {
         Finding.Affected affected = finding.affected().get();
         json.beginObject();
         json.name("words").value(affected.words());
-        json.name("count").value(affected.condition().count());
-        json.name("of").value(affected.condition().vehicles().count());
+        json.name("count").value(affected.count().orElse(null));
+        json.name("of").value(affected.of().orElse(null));
         json.name("bounded").value(affected.bounded());
         json.endObject();
     }

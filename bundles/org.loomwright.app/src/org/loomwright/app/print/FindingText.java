@@ -2,11 +2,9 @@
 package org.loomwright.app.print;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import org.loomwright.app.Texts;
 import org.loomwright.app.print.Palette.Tone;
-import org.loomwright.harness.Source;
 import org.loomwright.harness.Span;
 import org.loomwright.rules.Finding;
 import org.loomwright.rules.Severity;
@@ -20,26 +18,35 @@ public final class FindingText {
     private static final int MOST_SNIPPETS = 4;
     private static final int MOST_FOLDED = 12;
 
-    private final Map<String, String> texts = new HashMap<>();
+    private final Texts texts;
     private final String prefix;
     private final Palette palette;
 
     /**
-     * @param sources the files that findings point into
+     * @param texts   the files that findings point into
      * @param prefix  what is put before their names, so that a terminal can open them
      * @param palette how words are set off
      */
-    public FindingText(List<Source> sources, String prefix, Palette palette) {
-        sources.forEach(source -> texts.put(source.file(), source.text()));
+    public FindingText(Texts texts, String prefix, Palette palette) {
+        this.texts = texts;
         this.prefix = prefix;
         this.palette = palette;
     }
 
     /** Appends one finding and an empty line. */
     public void append(Finding finding, StringBuilder out) {
+        append(finding, standing(finding), out);
+    }
+
+    /** Appends a finding that was there before. */
+    void appendKnown(Finding finding, StringBuilder out) {
+        append(finding, " (known)", out);
+    }
+
+    private void append(Finding finding, String standing, StringBuilder out) {
         Tone tone = tone(finding.severity());
         out.append(palette.paint(tone, finding.severity().words() + "[" + finding.rule() + "]"));
-        out.append(standing(finding)).append(palette.paint(Tone.HEAD, ": " + clean(finding.sentence()))).append('\n');
+        out.append(standing).append(palette.paint(Tone.HEAD, ": " + clean(finding.sentence()))).append('\n');
         int margin = margin(finding);
         String subject = finding.subject().isEmpty() ? "" : " (" + clean(finding.subject()) + ")";
         snippet(finding.place(), "-->", subject, tone, margin, out);
@@ -104,8 +111,8 @@ public final class FindingText {
         String bar = palette.paint(Tone.MARGIN, "|");
         out.append(indent).append(palette.paint(Tone.MARGIN, arrow)).append(' ').append(clean(prefix + span.at()))
                 .append(subject).append('\n');
-        String text = texts.get(span.file());
-        if (text == null || text.isEmpty()) {
+        String text = texts.of(span.file());
+        if (text.isEmpty()) {
             return;
         }
         Excerpt excerpt = Excerpt.of(text, span);
@@ -138,7 +145,7 @@ public final class FindingText {
 
     /** {@code year >= 1967 and fan, 312 of 4,608 vehicles}. */
     static String vehicles(Finding.Affected affected) {
-        String all = affected.condition().isAlways() ? affected.tally() : affected.words() + ", " + affected.tally();
+        String all = affected.every() ? affected.tally() : affected.words() + ", " + affected.tally();
         return affected.bounded() ? all + "; the search for more was cut off (bounded)" : all;
     }
 

@@ -9,6 +9,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
+import org.loomwright.app.Texts;
 import org.loomwright.app.print.FindingText;
 import org.loomwright.app.print.Palette;
 import org.loomwright.harness.Source;
@@ -69,7 +70,7 @@ final class MutationFuzz {
             all.set(at, reader.read(names.get(at), damaged));
             Report report = engine.check(Project.link(all), Settings.TIMELESS, Cancel.NEVER, Progress.NONE);
             findings = report.findings().size();
-            FindingText text = new FindingText(all, "", Palette.PLAIN);
+            FindingText text = new FindingText(Texts.of(all), "", Palette.PLAIN);
             for (Finding finding : report.findings()) {
                 length(finding, text, faults);
             }

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.loomwright.app.BadCall;
 import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.app.TextProject;
+import org.loomwright.app.Texts;
 import org.loomwright.condition.Condition;
 import org.loomwright.condition.Expression;
 import org.loomwright.harness.Span;
@@ -41,14 +42,14 @@ class FindingTextTest {
         Condition fog = all.vehicles().resolve(new Expression.Choice("fogLamps")).condition();
         return new Finding("too-thin", severity, inherited, "ours:1a", "wire 1a of ours", "the wire is \u001b[5mthin",
                 List.of("one step", "another step"), "common practice",
-                Optional.of(new Finding.Affected(fog, fog.words(), fog.tally(), false)),
+                Optional.of(Finding.Affected.of(fog, false)),
                 new Finding.Label(span("18 ga"), "too thin"), List.of(new Finding.Label(span("J1:1"), "fed from here")),
                 "take a thicker one", List.of(), acceptance, "0");
     }
 
     private static String text(Finding finding, boolean colours) {
         StringBuilder out = new StringBuilder();
-        new FindingText(opened.project().sources(), "demo/", new Palette(colours)).append(finding, out);
+        new FindingText(Texts.of(opened.project().sources()), "demo/", new Palette(colours)).append(finding, out);
         return out.toString();
     }
 

@@ -11,6 +11,7 @@ import com.google.gson.JsonParser;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.loomwright.app.BadCall;
+import org.loomwright.app.Checked;
 import org.loomwright.app.JudgeFit;
 import org.loomwright.app.MakeSheets;
 import org.loomwright.app.OpenProject.Opened;
@@ -29,7 +30,7 @@ import org.loomwright.rules.standard.StandardRules;
 /** The documents for programs, read back. */
 class JsonTest {
 
-    private static final Shown ALL = new Shown(true, true);
+    private static final Shown ALL = new Shown(true, true, true);
 
     private static Report check(Opened opened) {
         return StandardRules.engine().check(opened.project(), Settings.TIMELESS, Cancel.NEVER, Progress.NONE);
@@ -39,7 +40,7 @@ class JsonTest {
     void aFindingHasItsPlaceItsVehiclesAndItsFix() throws BadCall {
         Opened opened = TextProject.open(TextProject.SMALL.replace("from J1:2 to F1:1", "from J1:2 to F1:3"));
         Report report = check(opened);
-        JsonObject document = JsonParser.parseString(CheckJson.of(List.of(new CheckJson.Checked(opened, report)),
+        JsonObject document = JsonParser.parseString(CheckJson.of(List.of(Checked.of(opened, report)),
                 Severity.WARNING, ALL)).getAsJsonObject();
         assertEquals(CheckJson.SCHEMA, document.get("schema").getAsInt());
         assertEquals("check", document.get("command").getAsString());

@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.app;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.IntFunction;
+import java.util.function.Supplier;
+import org.loomwright.app.OpenProject.Opened;
+import org.loomwright.app.cache.Kept;
+import org.loomwright.app.cache.ReportCache;
+import org.loomwright.app.load.Input;
+import org.loomwright.app.load.Loader;
+import org.loomwright.app.load.ProjectPlace;
+import org.loomwright.lang.SourceReader;
+import org.loomwright.lang.text.TextDecoder;
+import org.loomwright.quantity.Cancel;
+import org.loomwright.quantity.Progress;
+import org.loomwright.rules.Finding;
+import org.loomwright.rules.Report;
+import org.loomwright.rules.RuleEngine;
+import org.loomwright.rules.Settings;
+
+/**
+ * Checks a project, or finds in a cache what came of checking it before. The outcome is the same either way: the
+ * vehicles of findings are there in words only, and whether there is a cache cannot be told from what is printed.
+ * Safe for use by several threads.
+ */
+public final class CheckProject {
+
+    private final Supplier<SourceReader> reader;
+    private final IntFunction<RuleEngine> engine;
+    private final Optional<ReportCache> cache;
+
+    /**
+     * @param reader reads sources; not asked for when the cache knows the answer
+     * @param engine runs the rules with some threads; not asked for then either
+     * @param cache  where reports are kept, if anywhere
+     */
+    public CheckProject(Supplier<SourceReader> reader, IntFunction<RuleEngine> engine, Optional<ReportCache> cache) {
+        this.reader = reader;
+        this.engine = engine;
+        this.cache = cache;
+    }
+
+    /**
+     * Checks a project.
+     *
+     * @param threads the most threads to use, at least 1
+     * @throws BadCall if not one file could be read
+     */
+    public Checked check(ProjectPlace place, Settings settings, int threads, Cancel cancel, Progress progress)
+            throws BadCall {
+        Optional<Map<String, byte[]>> files = cache.isPresent() ? files(place, cancel) : Optional.empty();
+        if (files.isEmpty()) {
+            return anew(place, settings, threads, cancel, progress);
+        }
+        String key = cache.get().key(files.get(), settings);
+        Optional<Kept> kept = cache.get().find(key);
+        if (kept.isPresent()) {
+            return new Checked(place, kept.get().contents(), texts(files.get()), kept.get().report(), Set.of());
+        }
+        List<Input> inputs = new ArrayList<>();
+        files.get().forEach((name, bytes) -> inputs.add(Input.of(name, bytes)));
+        Checked checked = anew(new ProjectPlace(place.name(), place.root(), place.prefix(), inputs), settings, threads,
+                cancel, progress);
+        cache.get().keep(key, new Kept(checked.contents(), checked.all()));
+        return checked;
+    }
+
+    private Checked anew(ProjectPlace place, Settings settings, int threads, Cancel cancel, Progress progress)
+            throws BadCall {
+        Opened opened = new OpenProject(reader.get(), threads).open(place, cancel, progress);
+        Report report = engine.apply(threads).check(opened.project(), settings, cancel, progress);
+        List<Finding> findings = report.findings().stream().map(Finding::inWords).toList();
+        return Checked.of(opened, new Report(findings, report.work()));
+    }
+
+    /** The bytes of all files by name; empty when one cannot be read or is too large, and then nothing is kept. */
+    private static Optional<Map<String, byte[]>> files(ProjectPlace place, Cancel cancel) {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        for (Input input : place.inputs()) {
+            cancel.check();
+            if (input.size() > Loader.LARGEST) {
+                return Optional.empty();
+            }
+            try (InputStream stream = input.content().open()) {
+                byte[] bytes = stream.readNBytes(Loader.LARGEST + 1);
+                if (bytes.length > Loader.LARGEST || files.put(input.name(), bytes) != null) {
+                    return Optional.empty();
+                }
+            } catch (IOException e) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(files);
+    }
+
+    private static Texts texts(Map<String, byte[]> files) {
+        Map<String, String> texts = new ConcurrentHashMap<>();
+        return file -> texts.computeIfAbsent(file, name -> files.containsKey(name)
+                ? TextDecoder.decode(files.get(name)).text() : "");
+    }
+}

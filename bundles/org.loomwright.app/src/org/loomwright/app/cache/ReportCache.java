@@ -1,0 +1,158 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.app.cache;
+
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileTime;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.loomwright.rules.Settings;
+
+/**
+ * A folder of reports. Whatever goes wrong with it is no matter: a report that cannot be read is made anew, one that
+ * cannot be written is not kept. Several processes may use one folder: a file is moved into place whole. Past its bound
+ * the folder loses those that nobody asked for the longest. Safe for use by several threads.
+ */
+public final class ReportCache {
+
+    /** The usual bound, in bytes. A report of 150 findings takes about 40 kB. */
+    public static final long USUAL_BOUND = 64L << 20;
+
+    private static final String ENDING = ".report";
+    private static final String DRAFT = ".part";
+    private static final Duration ABANDONED = Duration.ofHours(1);
+
+    private final Path folder;
+    private final String tool;
+    private final long bound;
+
+    /**
+     * @param folder where reports are; made when the first one is kept
+     * @param tool   which build of the program this is; another one never gets the same reports
+     * @param bound  the most bytes that reports may take together
+     */
+    public ReportCache(Path folder, String tool, long bound) {
+        this.folder = folder;
+        this.tool = tool;
+        this.bound = bound;
+    }
+
+    /**
+     * Names the report of some files.
+     *
+     * @param files their bytes by name, in the order in which they are read
+     */
+    public String key(Map<String, byte[]> files, Settings settings) {
+        return ReportKey.of(tool, files, settings);
+    }
+
+    /** Returns the report of that name; empty when there is none or it is damaged. */
+    public Optional<Kept> find(String key) {
+        Path file = file(key);
+        try {
+            if (!Files.isRegularFile(file)) {
+                return Optional.empty();
+            }
+            Optional<Kept> kept = ReportBytes.unpack(Files.readAllBytes(file));
+            if (kept.isPresent()) {
+                touch(file);
+            }
+            return kept;
+        } catch (IOException | RuntimeException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Keeps a report. */
+    public void keep(String key, Kept kept) {
+        byte[] bytes = ReportBytes.pack(kept);
+        if (bytes.length > bound) {
+            return;
+        }
+        Path draft = null;
+        try {
+            Files.createDirectories(folder);
+            draft = Files.createTempFile(folder, key, DRAFT);
+            Files.write(draft, bytes);
+            Files.move(draft, file(key), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            bound();
+        } catch (IOException | RuntimeException e) {
+            if (draft != null) {
+                delete(draft);
+            }
+        }
+    }
+
+    private Path file(String key) {
+        return folder.resolve(key + ENDING);
+    }
+
+    private static void touch(Path file) {
+        try {
+            Files.setLastModifiedTime(file, FileTime.fromMillis(System.currentTimeMillis()));
+        } catch (IOException e) {
+            // It goes earlier than it might.
+        }
+    }
+
+    private record Entry(Path file, long size, FileTime time) {
+    }
+
+    private void bound() throws IOException {
+        List<Entry> entries = new ArrayList<>();
+        long sum = 0;
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
+            for (Path file : files) {
+                Optional<Entry> entry = entry(file);
+                if (entry.isPresent()) {
+                    entries.add(entry.get());
+                    sum += entry.get().size();
+                }
+            }
+        }
+        entries.sort(Comparator.comparing(Entry::time).thenComparing(entry -> entry.file().toString()));
+        for (Entry entry : entries) {
+            if (sum <= bound) {
+                return;
+            }
+            delete(entry.file());
+            sum -= entry.size();
+        }
+    }
+
+    /** A report as it lies there; none for other files, for one that is gone, and for a draft, which may go at once. */
+    private static Optional<Entry> entry(Path file) {
+        String name = file.getFileName().toString();
+        if (!name.endsWith(ENDING) && !name.endsWith(DRAFT)) {
+            return Optional.empty();
+        }
+        try {
+            BasicFileAttributes facts = Files.readAttributes(file, BasicFileAttributes.class);
+            if (name.endsWith(DRAFT)) {
+                if (facts.lastModifiedTime().toMillis() + ABANDONED.toMillis() < System.currentTimeMillis()) {
+                    delete(file);
+                }
+                return Optional.empty();
+            }
+            return Optional.of(new Entry(file, facts.size(), facts.lastModifiedTime()));
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static void delete(Path file) {
+        try {
+            Files.deleteIfExists(file);
+        } catch (IOException e) {
+            // Another process holds it, or has deleted it.
+        }
+    }
+}
