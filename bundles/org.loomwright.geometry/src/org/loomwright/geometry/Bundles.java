@@ -82,8 +82,9 @@ public final class Bundles {
             }
         }
         List<Section> sections = new ArrayList<>();
+        Diameters diameters = new Diameters();
         for (TreeRun run : tree.runs()) {
-            sections(tree, run, wires, stretches.getOrDefault(run.name(), List.of()), sections);
+            sections(tree, run, wires, stretches.getOrDefault(run.name(), List.of()), diameters, sections);
         }
         return new Result(sections, lost);
     }
@@ -93,7 +94,7 @@ public final class Bundles {
     }
 
     private void sections(HarnessTree tree, TreeRun run, List<RoutedWire> wires, List<Stretch> stretches,
-            List<Section> sections) {
+            Diameters diameters, List<Section> sections) {
         List<Spot> marks = marks(run, stretches);
         Map<Spot, Integer> index = new HashMap<>();
         for (Spot mark : marks) {
@@ -110,7 +111,7 @@ public final class Bundles {
         }
         for (int i = 0; i + 1 < marks.size(); i++) {
             List<Section.Occupant> occupants = through.get(i).entrySet().stream()
-                    .map(each -> occupant(wires.get(each.getKey()).wire(), each.getValue())).toList();
+                    .map(each -> occupant(wires.get(each.getKey()).wire(), each.getValue(), diameters)).toList();
             double[] thick = occupants.stream().flatMap(each -> each.diameter().stream())
                     .mapToDouble(OutsideDiameter::mm).toArray();
             sections.add(new Section(run.name(), marks.get(i), marks.get(i + 1),
@@ -140,7 +141,7 @@ public final class Bundles {
         return marks;
     }
 
-    private static Section.Occupant occupant(WireView wire, Condition when) {
+    private static Section.Occupant occupant(WireView wire, Condition when, Diameters diameters) {
         Optional<ConductorSize> largest = Optional.empty();
         Optional<OutsideDiameter> thickest = Optional.empty();
         for (Case<ConductorSize> size : wire.sizes()) {
@@ -163,7 +164,7 @@ public final class Bundles {
                 cables.add(Optional.empty());
             }
             for (Optional<Part> cable : cables) {
-                OutsideDiameter diameter = OutsideDiameter.of(cable, size.value());
+                OutsideDiameter diameter = diameters.of(cable, size.value());
                 if (thickest.isEmpty() || diameter.mm() > thickest.get().mm()) {
                     thickest = Optional.of(diameter);
                 }

@@ -37,21 +37,13 @@ import org.loomwright.rules.connection.Link;
 record Circumstances(Optional<Double> ambientC, String zone, Optional<Double> classC, Optional<Double> shortTime,
         Optional<List<Bundle>> bundles) {
 
-    /**
-     * A stretch of the harness.
-     *
-     * @param words what it is called
-     * @param wires the wires in it, and in which vehicles; the wire itself among them
-     */
-    record Bundle(String words, List<Condition> wires) {
-    }
-
-    static Circumstances of(WiringView view, Link.OfWire wire, Condition when, Shapes shapes) {
+    static Circumstances of(WiringView view, Link.OfWire wire, Condition when, Shapes shapes,
+            Bundles known) {
         Shapes.Shape shape = shapes.of(view);
         Set<String> places = new LinkedHashSet<>();
         place(view, wire.from().node()).ifPresent(places::add);
         place(view, wire.to().node()).ifPresent(places::add);
-        along(view, shape.route(wire.wire()), when, places);
+        along(view, shape.route(wire.wire()), when, known, places);
         Optional<Platform.Zone> hottest = Optional.empty();
         for (String place : places) {
             Optional<Platform.Zone> zone = view.platform().zoneOf(place).filter(each -> each.ambient()
@@ -63,17 +55,17 @@ record Circumstances(Optional<Double> ambientC, String zone, Optional<Double> cl
         return new Circumstances(hottest.map(Circumstances::ambient),
                 hottest.map(zone -> zone.name().text()).orElse(""),
                 figure(wire.cable(), Part.FigureKind.TEMPERATURE), figure(wire.cable(), Part.FigureKind.SHORT_TIME),
-                bundles(shape, wire.wire(), when));
+                bundles(shape, wire.wire(), when, known));
     }
 
     /** Adds the places that a route passes: the datum, and ends of branches. */
-    private static void along(WiringView view, RoutedWire routed, Condition when, Set<String> places) {
+    private static void along(WiringView view, RoutedWire routed, Condition when, Bundles known,
+            Set<String> places) {
         for (RoutedWire.Run run : routed == null ? List.<RoutedWire.Run>of() : routed.routes()) {
             if (!run.when().excludes(when)) {
                 for (Route.Leg leg : run.route().legs()) {
                     for (String name : List.of(leg.from().name(), leg.to().name())) {
-                        (view.platform().place(name).isPresent() ? Optional.of(name) : ofBranch(view, name))
-                                .ifPresent(places::add);
+                        known.place(view, name).ifPresent(places::add);
                     }
                 }
             }
@@ -119,18 +111,17 @@ record Circumstances(Optional<Double> ambientC, String zone, Optional<Double> cl
         return view.run(branch).flatMap(run -> run.to()).map(Ref::text);
     }
 
-    private static Optional<List<Bundle>> bundles(Shapes.Shape shape, WireView wire, Condition when) {
+    private static Optional<List<Bundle>> bundles(Shapes.Shape shape, WireView wire, Condition when,
+            Bundles known) {
         RoutedWire routed = shape.route(wire);
         if (routed == null || !routed.lost().excludes(when)) {
             return Optional.empty();
         }
         List<Bundle> bundles = new ArrayList<>();
         for (Section section : shape.sections(wire)) {
-            Condition here = section.wires().stream().filter(each -> each.wire() == wire)
-                    .map(Section.Occupant::when).reduce(when.vehicles().none(), Condition::or).and(when);
+            Condition here = known.at(section, wire).orElse(when.vehicles().none()).and(when);
             if (!here.isNever()) {
-                List<Condition> wires = section.wires().stream().map(each -> each.when().and(here)).toList();
-                bundles.add(new Bundle(section.label(), wires.stream().filter(each -> !each.isNever()).toList()));
+                bundles.add(known.of(section, here));
             }
         }
         return Optional.of(bundles);

@@ -66,10 +66,11 @@ public final class FuseExceedsWire implements Rule<Target.OfNetwork> {
     @Override
     public void check(Target.OfNetwork target, Findings findings) {
         Downstream downstream = new Downstream(target.connections());
+        Bundles bundles = new Bundles();
         for (Edge edge : target.connections().edges()) {
             FuseView.of(edge).ifPresent(fuse -> {
                 findings.checkCancelled();
-                new OneFuse(target, downstream.of(fuse.edge()), fuse, findings).check();
+                new OneFuse(target, downstream.of(fuse.edge()), fuse, bundles, findings).check();
             });
         }
     }
@@ -80,15 +81,18 @@ public final class FuseExceedsWire implements Rule<Target.OfNetwork> {
         private final Fitment fitment;
         private final Reach behind;
         private final FuseView fuse;
+        private final Bundles bundles;
         private final Findings findings;
         private final Map<String, List<WireView>> unjudged = new LinkedHashMap<>();
         private final Map<String, Condition> unjudgedWhen = new LinkedHashMap<>();
 
-        OneFuse(Target.OfNetwork target, Reach behind, FuseView fuse, Findings findings) {
+        OneFuse(Target.OfNetwork target, Reach behind, FuseView fuse, Bundles bundles,
+                Findings findings) {
             this.target = target;
             this.fitment = target.connections().fitment();
             this.behind = behind;
             this.fuse = fuse;
+            this.bundles = bundles;
             this.findings = findings;
         }
 
@@ -119,7 +123,7 @@ public final class FuseExceedsWire implements Rule<Target.OfNetwork> {
             }
             notJudged(UNRATED, wire.wire(), when.and(fuse.unrated()));
             Circumstances around = Circumstances.of(fitment.fitted().get(wire.wire().owner()).view(), wire, when,
-                    target.shapes());
+                    target.shapes(), bundles);
             Condition sized = when.vehicles().none();
             for (Case<ConductorSize> size : wire.wire().sizes()) {
                 sized = sized.or(size.when());

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import org.loomwright.condition.Condition;
 import org.loomwright.quantity.ConductorSize;
-import org.loomwright.rules.Counting;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.ampacity.Allowance;
 import org.loomwright.rules.ampacity.Ampacity;
@@ -57,10 +56,10 @@ final class Overload {
 
     /** The worst that holds for a wire behind a fuse; empty when the wire bears it in all the vehicles. */
     Optional<Verdict> judge(FuseView fuse, double rating, ConductorSize size, Circumstances around, Condition when) {
-        List<Circumstances.Bundle> bundles = around.bundles().filter(list -> !list.isEmpty())
-                .orElse(List.of(new Circumstances.Bundle("", List.of(when))));
+        List<Bundle> bundles = around.bundles().filter(list -> !list.isEmpty())
+                .orElse(List.of(new Bundle("", when, List.of(when))));
         Verdict worst = null;
-        for (Circumstances.Bundle bundle : bundles) {
+        for (Bundle bundle : bundles) {
             int largest = bundle.wires().size();
             if (passes(fuse, rating, allowance(size, around, largest), around)) {
                 continue;
@@ -68,7 +67,7 @@ final class Overload {
             Condition fails = when.vehicles().none();
             int most = 1;
             for (int step : Ampacity.bundleSteps()) {
-                Condition many = Counting.atLeast(step, bundle.wires(), when);
+                Condition many = bundle.atLeast(step).and(when);
                 if (many.isNever() || step > largest) {
                     break;
                 }
@@ -119,7 +118,7 @@ final class Overload {
     }
 
     private Verdict verdict(FuseView fuse, double rating, Allowance allowance, Circumstances around,
-            Circumstances.Bundle bundle, Condition when) {
+            Bundle bundle, Condition when) {
         double carried = fuse.carried(rating);
         double lasting = LASTING * carried;
         List<String> steps = new ArrayList<>();

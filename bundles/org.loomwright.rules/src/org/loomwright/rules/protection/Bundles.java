@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.rules.protection;
+
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.loomwright.condition.Condition;
+import org.loomwright.geometry.Section;
+import org.loomwright.harness.Ref;
+import org.loomwright.harness.Run;
+import org.loomwright.harness.link.WireView;
+import org.loomwright.harness.link.WiringView;
+
+/**
+ * What lies together in the stretches of a network, and where these lead, each worked out once: many wires share a
+ * stretch. For one thread.
+ */
+final class Bundles {
+
+    private final Map<Section, Map<Condition, Bundle>> known = new IdentityHashMap<>();
+    private final Map<Section, Map<WireView, Condition>> there = new IdentityHashMap<>();
+    private final Map<String, Map<String, Optional<String>>> places = new HashMap<>();
+
+    /** The place of a name on the way of a wire: its own, or the one that the branch of this name goes to. */
+    Optional<String> place(WiringView view, String name) {
+        return places.computeIfAbsent(view.name(), key -> new HashMap<>()).computeIfAbsent(name,
+                key -> view.platform().place(name).isPresent() ? Optional.of(name)
+                        : view.run(name).flatMap(Run::to).map(Ref::text));
+    }
+
+    /** In which vehicles a wire runs through a stretch; empty when it never does. */
+    Optional<Condition> at(Section section, WireView wire) {
+        return Optional.ofNullable(there.computeIfAbsent(section, key -> {
+            Map<WireView, Condition> when = new IdentityHashMap<>();
+            section.wires().forEach(each -> when.merge(each.wire(), each.when(), Condition::or));
+            return when;
+        }).get(wire));
+    }
+
+    /** The wires in a stretch for some vehicles. */
+    Bundle of(Section section, Condition here) {
+        return known.computeIfAbsent(section, key -> new HashMap<>()).computeIfAbsent(here, key -> {
+            List<Condition> wires = section.wires().stream().map(each -> each.when().and(here)).toList();
+            return new Bundle(section.label(), here, wires.stream().filter(each -> !each.isNever()).toList());
+        });
+    }
+}
