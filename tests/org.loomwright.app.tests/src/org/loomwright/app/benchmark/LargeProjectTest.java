@@ -66,12 +66,21 @@ class LargeProjectTest {
 
     @Test
     void tenTimesTheDrawingsAreAboutTenTimesTheWork() throws BadCall {
-        Project few = project(3, 36);
-        Project many = project(30, 36);
+        Project few = project(5, 36);
+        Project many = project(50, 36);
         Report.Work small = check(few).work();
         Report.Work large = check(many).work();
-        assertTrue(large.checks() <= 11 * small.checks(), small + " and " + large);
+        assertTrue(large.checks() <= 10 * 1.2 * small.checks(), small + " and " + large);
+        assertTrue(large.targets() <= 10 * 1.2 * small.targets(), small + " and " + large);
+        assertTrue(conditions(many) <= 10 * 1.2 * conditions(few), "operations on conditions");
         assertTrue(fit(many).work().evaluations() <= 11 * fit(few).work().evaluations(), "the fit");
+    }
+
+    /** Operations on conditions that a check takes and that were not answered from memory. */
+    private static long conditions(Project project) {
+        long before = project.platforms().get("orrin").vehicles().work().operations();
+        check(project);
+        return project.platforms().get("orrin").vehicles().work().operations() - before;
     }
 
     @Test

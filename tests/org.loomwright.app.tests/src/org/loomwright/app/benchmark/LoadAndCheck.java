@@ -3,12 +3,15 @@ package org.loomwright.app.benchmark;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.loomwright.app.EditSession;
 import org.loomwright.app.OpenProject;
 import org.loomwright.app.load.Input;
 import org.loomwright.app.load.Loader;
@@ -31,14 +34,15 @@ public final class LoadAndCheck {
 
     private static final double MEGA = 1e6;
     private static final int WARM_RUNS = 5;
+    private static final int EDITS = 41;
 
     private LoadAndCheck() {
     }
 
-    /** Takes the number of drawings and of wires in each; by default 100 and 699, about 5 MB. */
+    /** Takes the number of drawings and of wires in each; by default 50 and 300, about 1.2 MB. */
     public static void main(String[] args) throws Exception {
-        int drawings = args.length > 0 ? Integer.parseInt(args[0]) : 100;
-        int wires = args.length > 1 ? Integer.parseInt(args[1]) : 699;
+        int drawings = args.length > 0 ? Integer.parseInt(args[0]) : 50;
+        int wires = args.length > 1 ? Integer.parseInt(args[1]) : 300;
         List<Input> inputs = new LargeProject(drawings, wires).inputs();
         double megabytes = inputs.stream().mapToLong(Input::size).sum() / MEGA;
         int threads = Runtime.getRuntime().availableProcessors();
@@ -58,12 +62,40 @@ public final class LoadAndCheck {
         timed("DOM of equal size, cold", xml.length / MEGA, () -> dom(xml));
         double loaded = best("load, warm", megabytes, load);
         double linked = best("link, warm", megabytes, () -> Project.link(sources));
-        best("check, warm", megabytes, check);
+        double checked = best("check, warm", megabytes, check);
+        double together = best("check with all threads, warm", megabytes, () -> StandardRules.engine(threads)
+                .check(project, Settings.TIMELESS, Cancel.NEVER, Progress.NONE));
         double parsed = best("DOM of equal size, warm", xml.length / MEGA, () -> dom(xml));
         Loader alone = new Loader(reader, 1);
         best("load with one thread, warm", megabytes, () -> alone.load(inputs, Cancel.NEVER, Progress.NONE));
         say("load and link take %.1f times as long as the DOM parser", (loaded + linked) / parsed);
+        say("the check takes %.1f times as long as load and link, with all threads %.1f times", checked
+                / (loaded + linked), together / (loaded + linked));
+        edits(inputs, reader);
         opensAndAgrees(inputs, reader, project);
+    }
+
+    /** One character of one drawing is changed back and forth, with everything loaded. */
+    private static void edits(List<Input> inputs, SourceReader reader) throws Exception {
+        EditSession session = new EditSession(reader, 1,
+                StandardRules.engine(Runtime.getRuntime().availableProcessors()), Settings.TIMELESS);
+        session.open(inputs, Cancel.NEVER, Progress.NONE);
+        Input drawing = inputs.get(1 + (inputs.size() - 3) / 2);
+        String text;
+        try (InputStream in = drawing.content().open()) {
+            text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+        double[] seconds = new double[EDITS];
+        for (int i = 0; i < EDITS; i++) {
+            byte[] bytes = text.replaceFirst("to L1:1", i % 2 == 0 ? "to L1:9" : "to L1:1")
+                    .getBytes(StandardCharsets.UTF_8);
+            long start = System.nanoTime();
+            session.edit(drawing.name(), bytes, Cancel.NEVER);
+            seconds[i] = (System.nanoTime() - start) / 1e9;
+        }
+        Arrays.sort(seconds);
+        say("an edit to its findings: median %.3f s, least %.3f s, greatest %.3f s", seconds[EDITS / 2], seconds[0],
+                seconds[EDITS - 1]);
     }
 
     private static void opensAndAgrees(List<Input> inputs, SourceReader reader, Project project) throws Exception {
