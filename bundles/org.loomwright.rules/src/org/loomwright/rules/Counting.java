@@ -14,8 +14,8 @@ public final class Counting {
 
     /**
      * Returns the vehicles, within some, for which at least {@code least} of the conditions hold. Takes
-     * {@code conditions.size()} steps for the conditions that hold for all of them or for none, and for the others their
-     * number times {@code least}, however many combinations there are.
+     * {@code conditions.size()} steps for the conditions that hold for all of them or for none, and for the others
+     * their number times {@code least}, however many combinations there are.
      */
     public static Condition atLeast(int least, List<Condition> conditions, Condition within) {
         List<Condition> open = new ArrayList<>();
