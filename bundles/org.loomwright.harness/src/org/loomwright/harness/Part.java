@@ -2,17 +2,20 @@
 package org.loomwright.harness;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.loomwright.condition.Expression;
 import org.loomwright.quantity.ConductorSize;
 import org.loomwright.quantity.Quantity;
 
 /**
- * A catalogue part.
+ * A catalogue part. As a source states it, it may be like another part and hold only what differs; joined to a project
+ * it holds everything.
  *
  * @param kind    what sort of part
  * @param name    its name
  * @param title   words for people
+ * @param base    the part that it is like
  * @param figures quantities: rating, diameter ...
  * @param words   words: family, basis, gender ...
  * @param sizes   for a cable: the sizes it is made in
@@ -21,13 +24,24 @@ import org.loomwright.quantity.Quantity;
  * @param states  for a switch or a latching relay: its states, the first one is the state at rest
  * @param span    the whole part
  */
-public record Part(Kind kind, Name name, String title, List<Fact<Figure>> figures, List<Fact<Word>> words,
-        List<Size> sizes, List<Pin> pins, List<Join> joins, List<Name> states, Span span) {
+public record Part(Kind kind, Name name, String title, Optional<Ref> base, List<Fact<Figure>> figures,
+        List<Fact<Word>> words, List<Size> sizes, List<Pin> pins, List<Join> joins, List<Name> states, Span span) {
+
+    /** A part that is not like another. */
+    public Part(Kind kind, Name name, String title, List<Fact<Figure>> figures, List<Fact<Word>> words,
+            List<Size> sizes, List<Pin> pins, List<Join> joins, List<Name> states, Span span) {
+        this(kind, name, title, Optional.empty(), figures, words, sizes, pins, joins, states, span);
+    }
 
     /** Sorts of parts. */
     public enum Kind {
         CABLE, FUSIBLE_LINK, RESISTOR_CABLE, TERMINAL, SEAL, PLUG, HOUSING, COVERING, OPENING, SPLICE_METHOD, CLIP,
-        FUSE, BREAKER, RELAY, FLASHER, LAMP, MOTOR, LOAD, SWITCH, SOURCE, ASSEMBLY, COLOUR
+        FUSE, BREAKER, RELAY, FLASHER, LAMP, MOTOR, LOAD, SWITCH, SOURCE, ASSEMBLY, COLOUR;
+
+        /** The word that a source has for it: {@code fusibleLink}. */
+        public String word() {
+            return inOneWord(this);
+        }
     }
 
     /** What a figure states. */
@@ -77,7 +91,12 @@ public record Part(Kind kind, Name name, String title, List<Fact<Figure>> figure
         /** Drop-out voltage. */
         DROP_OUT,
         /** Breaking capacity. */
-        BREAKING
+        BREAKING;
+
+        /** The word that a source has for it: {@code shortTime}. */
+        public String word() {
+            return inOneWord(this);
+        }
     }
 
     /** A quantity, or a range of it, with where the figure comes from. */
@@ -132,6 +151,14 @@ public record Part(Kind kind, Name name, String title, List<Fact<Figure>> figure
      */
     public record Join(Ref from, Ref to, Optional<Quantity> through, List<Name> states, boolean protective,
             Expression when, Span span) {
+    }
+
+    private static String inOneWord(Enum<?> constant) {
+        String[] words = constant.name().toLowerCase(Locale.ROOT).split("_");
+        for (int i = 1; i < words.length; i++) {
+            words[i] = Character.toUpperCase(words[i].charAt(0)) + words[i].substring(1);
+        }
+        return String.join("", words);
     }
 
     /** The first figure of a kind that is stated without a range or with one; empty when none is. */

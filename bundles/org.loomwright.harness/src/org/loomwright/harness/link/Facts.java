@@ -4,7 +4,6 @@ package org.loomwright.harness.link;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.loomwright.condition.Condition;
@@ -21,9 +20,9 @@ final class Facts {
 
     private final Problems problems;
     private final Vehicles vehicles;
-    private final Map<String, Part> parts;
+    private final Parts parts;
 
-    Facts(Problems problems, Vehicles vehicles, Map<String, Part> parts) {
+    Facts(Problems problems, Vehicles vehicles, Parts parts) {
         this.problems = problems;
         this.vehicles = vehicles;
         this.parts = parts;
@@ -65,11 +64,7 @@ final class Facts {
 
     /** The catalogue part of that name; one that is missing is reported. */
     Optional<Part> part(Ref ref) {
-        Part part = parts.get(ref.text());
-        if (part == null && !ref.text().isEmpty()) {
-            problems.unknown("part", ref, parts.keySet());
-        }
-        return Optional.ofNullable(part);
+        return parts.find(ref, problems);
     }
 
     /** Reports a reference to something that is not among the known names. */

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.loomwright.condition.Vehicles;
 import org.loomwright.harness.Catalogue;
 import org.loomwright.harness.Platform;
@@ -21,18 +22,35 @@ import org.loomwright.harness.Wiring;
 public final class LinkedProject {
 
     private final Project project;
-    private final List<Catalogue> catalogues;
+    private final Shelf shelf;
+    private final Known known;
     private final Map<String, Wiring> wirings;
     private final Map<String, Linked<Platform, PlatformView>> platforms;
     private final Map<String, Linked<Wiring, WiringView>> linkedWirings;
     private final List<Object> names;
     private final int afresh;
 
-    LinkedProject(Project project, List<Catalogue> catalogues, Map<String, Wiring> wirings,
+    /**
+     * What was known of parts.
+     *
+     * @param catalogues the catalogues of the project
+     * @param taken      the names of what was taken from the shelf
+     * @param parts      the parts that came of both
+     */
+    record Known(List<Catalogue> catalogues, Set<String> taken, Parts parts) {
+
+        Known {
+            catalogues = List.copyOf(catalogues);
+            taken = Set.copyOf(taken);
+        }
+    }
+
+    LinkedProject(Project project, Shelf shelf, Known known, Map<String, Wiring> wirings,
             Map<String, Linked<Platform, PlatformView>> platforms,
             Map<String, Linked<Wiring, WiringView>> linkedWirings, int afresh) {
         this.project = project;
-        this.catalogues = List.copyOf(catalogues);
+        this.shelf = shelf;
+        this.known = known;
         this.wirings = Collections.unmodifiableMap(new LinkedHashMap<>(wirings));
         this.platforms = Map.copyOf(platforms);
         this.linkedWirings = Map.copyOf(linkedWirings);
@@ -40,9 +58,14 @@ public final class LinkedProject {
         this.afresh = afresh;
     }
 
-    /** Joins sources; see {@link Project#link}. */
+    /** Joins sources that use no parts but their own; see {@link Project#link}. */
     public static LinkedProject of(List<Source> sources) {
-        return new Linker(sources).linked();
+        return of(sources, Shelf.EMPTY);
+    }
+
+    /** Joins sources, with parts of a shelf; see {@link Project#link}. */
+    public static LinkedProject of(List<Source> sources, Shelf shelf) {
+        return new Linker(sources, shelf).linked();
     }
 
     /**
@@ -50,7 +73,7 @@ public final class LinkedProject {
      * Linear in the number of files and wires, but only what changed is looked into.
      */
     public LinkedProject again(List<Source> sources) {
-        return new Linker(sources, Vehicles.MOST_NODES, Optional.of(this)).linked();
+        return new Linker(sources, shelf, Vehicles.MOST_NODES, Optional.of(this)).linked();
     }
 
     /** Returns the project. */
@@ -63,8 +86,8 @@ public final class LinkedProject {
         return afresh;
     }
 
-    List<Catalogue> catalogues() {
-        return catalogues;
+    Known known() {
+        return known;
     }
 
     Map<String, Wiring> wirings() {

@@ -18,7 +18,6 @@ import org.loomwright.harness.Catalogue;
 import org.loomwright.harness.Element;
 import org.loomwright.harness.Kit;
 import org.loomwright.harness.Name;
-import org.loomwright.harness.Part;
 import org.loomwright.harness.Platform;
 import org.loomwright.harness.Ref;
 import org.loomwright.harness.Source;
@@ -34,7 +33,8 @@ final class Linker {
     private final List<Source> sources;
     private final int mostNodes;
     private final Problems problems;
-    private final Map<String, Part> parts = new LinkedHashMap<>();
+    private final Shelf shelf;
+    private final PartLinker partLinker;
     private final Map<String, PlatformView> platforms = new LinkedHashMap<>();
     private final Set<String> unread = new HashSet<>();
     private final Map<String, Wiring> wirings = new LinkedHashMap<>();
@@ -45,23 +45,26 @@ final class Linker {
     private final List<Catalogue> catalogues = new ArrayList<>();
     private final Map<String, Linked<Platform, PlatformView>> linkedPlatforms = new LinkedHashMap<>();
     private final Map<String, Linked<Wiring, WiringView>> linkedWirings = new LinkedHashMap<>();
+    private Parts parts;
     private int afresh;
 
-    Linker(List<Source> sources) {
-        this(sources, Vehicles.MOST_NODES);
+    Linker(List<Source> sources, Shelf shelf) {
+        this(sources, shelf, Vehicles.MOST_NODES);
     }
 
     /** With another bound on the work that the conditions of one platform may take; see {@link Vehicles#of}. */
-    Linker(List<Source> sources, int mostNodes) {
-        this(sources, mostNodes, Optional.empty());
+    Linker(List<Source> sources, Shelf shelf, int mostNodes) {
+        this(sources, shelf, mostNodes, Optional.empty());
     }
 
     /** With what an earlier run made. */
-    Linker(List<Source> sources, int mostNodes, Optional<LinkedProject> before) {
+    Linker(List<Source> sources, Shelf shelf, int mostNodes, Optional<LinkedProject> before) {
         this.mostNodes = mostNodes;
         this.reuse = new Reuse(before);
         this.sources = sources.stream().sorted(Comparator.comparing(Source::file)).toList();
+        this.shelf = shelf;
         this.problems = new Problems(this.sources);
+        this.partLinker = new PartLinker(problems, shelf);
     }
 
     Project link() {
@@ -75,7 +78,7 @@ final class Linker {
                 switch (element) {
                     case Catalogue catalogue -> {
                         catalogues.add(catalogue);
-                        catalogue.parts().forEach(this::part);
+                        catalogue.parts().forEach(partLinker::add);
                     }
                     case Platform platform -> unlinked.add(platform);
                     case Wiring wiring -> put("drawings or harnesses", wirings, wiring);
@@ -84,11 +87,15 @@ final class Linker {
                 }
             }
         }
-        Map<String, Part> known = reuse.parts(catalogues).orElse(Collections.unmodifiableMap(parts));
+        Set<String> taken = taken();
+        List<Source> stock = taken.isEmpty() ? List.of() : reuse.stock(taken).orElseGet(() -> shelf.take(taken));
+        partLinker.addReady(stock);
+        Parts fresh = partLinker.link();
+        parts = reuse.parts(catalogues, taken).orElse(fresh);
         for (Platform platform : unlinked) {
             PlatformView before = platforms.get(platform.name().text());
             if (before == null) {
-                link(platform, known);
+                link(platform);
             } else {
                 problems.twice("platforms", platform.name(), before.platform().name());
             }
@@ -99,17 +106,21 @@ final class Linker {
         wirings.keySet().stream().filter(views::containsKey).forEach(name -> inOrder.put(name, views.get(name)));
         kits.values().forEach(this::kit);
         waivers.forEach(this::waiver);
-        Project project = new Project(sources, Collections.unmodifiableMap(platforms), known,
+        Project project = new Project(sources, stock, Collections.unmodifiableMap(platforms), parts.byName(),
                 Collections.unmodifiableMap(inOrder), Collections.unmodifiableMap(kits), List.copyOf(waivers),
                 problems.ordered());
-        return new LinkedProject(project, catalogues, wirings, linkedPlatforms, linkedWirings, afresh);
+        return new LinkedProject(project, shelf, new LinkedProject.Known(catalogues, taken, parts), wirings,
+                linkedPlatforms, linkedWirings, afresh);
     }
 
-    private void part(Part part) {
-        Part before = part.name().text().isEmpty() ? null : parts.putIfAbsent(part.name().text(), part);
-        if (before != null) {
-            problems.twice("parts", part.name(), before.name());
+    /** What the project uses of the shelf: names that stand for parts and that it does not explain itself. */
+    private Set<String> taken() {
+        Set<String> names = PartNames.usedBy(sources);
+        names.removeIf(partLinker::isWholeHere);
+        if (!names.isEmpty()) {
+            names.retainAll(shelf.names());
         }
+        return names;
     }
 
     private <T extends Element> void put(String sort, Map<String, T> named, T element) {
@@ -120,7 +131,7 @@ final class Linker {
     }
 
     private void link(Wiring.Kind kind) {
-        Set<String> colours = Colours.known(parts.values());
+        Set<String> colours = Colours.known(parts.byName().values());
         for (Wiring wiring : wirings.values()) {
             if (wiring.kind() != kind || unread.contains(wiring.platform().text())) {
                 continue;
@@ -161,12 +172,12 @@ final class Linker {
         return new WiringLinker(own, facts, wiring, platform, when, covers, wirings, colours).link();
     }
 
-    private void link(Platform platform, Map<String, Part> known) {
-        Linked<Platform, PlatformView> linked = reuse.platform(platform, known).orElseGet(() -> {
+    private void link(Platform platform) {
+        Linked<Platform, PlatformView> linked = reuse.platform(platform, parts).orElseGet(() -> {
             afresh++;
             Problems own = problems.ofPart();
             try {
-                PlatformView view = new PlatformLinker(own, known, mostNodes).link(platform);
+                PlatformView view = new PlatformLinker(own, parts, mostNodes).link(platform);
                 return new Linked<>(platform, Optional.of(view), own.found());
             } catch (TooManyCombinations e) {
                 tooMany(own, platform.name(), e);
@@ -216,7 +227,7 @@ final class Linker {
 
     private void kit(Kit kit) {
         Set<String> items = new TreeSet<>(new NaturalOrder());
-        items.addAll(parts.keySet());
+        items.addAll(parts.own());
         wirings.values().stream().filter(Wiring::isHarness).forEach(each -> items.add(each.name().text()));
         Optional<PlatformView> platform = platformOf(kit);
         kit.platform().filter(ref -> !platforms.containsKey(ref.text()) && !unread.contains(ref.text()))
@@ -224,8 +235,9 @@ final class Linker {
         kit.needs().filter(need -> !kits.containsKey(need.kit().text()))
                 .ifPresent(need -> problems.unknown("kit", need.kit(), kits.keySet()));
         for (Kit.Content content : kit.contents()) {
-            if (!content.item().text().isEmpty() && !items.contains(content.item().text())) {
-                problems.unknown("harness or part", content.item(), items);
+            String item = content.item().text();
+            if (!item.isEmpty() && !items.contains(item) && !parts.byName().containsKey(item)) {
+                parts.unknown("harness or part", content.item(), items, problems);
             }
             platform.ifPresent(view -> new Facts(problems, view.vehicles(), parts)
                     .condition(content.when(), content.span(), view.vehicles().all()));

@@ -10,7 +10,6 @@ import org.loomwright.condition.Choices;
 import org.loomwright.condition.Vehicles;
 import org.loomwright.harness.Device;
 import org.loomwright.harness.Name;
-import org.loomwright.harness.Part;
 import org.loomwright.harness.Platform;
 import org.loomwright.harness.Ref;
 
@@ -18,10 +17,10 @@ import org.loomwright.harness.Ref;
 final class PlatformLinker {
 
     private final Problems problems;
-    private final Map<String, Part> parts;
+    private final Parts parts;
     private final int mostNodes;
 
-    PlatformLinker(Problems problems, Map<String, Part> parts, int mostNodes) {
+    PlatformLinker(Problems problems, Parts parts, int mostNodes) {
         this.mostNodes = mostNodes;
         this.problems = problems;
         this.parts = parts;

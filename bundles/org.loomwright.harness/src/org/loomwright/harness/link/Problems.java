@@ -5,9 +5,11 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.loomwright.harness.LineIndex;
 import org.loomwright.harness.Name;
 import org.loomwright.harness.Problem;
@@ -58,7 +60,19 @@ final class Problems {
 
     /** A name that nothing of that sort has. */
     void unknown(String sort, Ref ref, Collection<String> known) {
-        var near = Spelling.nearest(ref.text(), known);
+        unknown(sort, ref, known, Set.of());
+    }
+
+    /**
+     * A name that nothing of that sort has.
+     *
+     * @param known what has a name in the project
+     * @param ready names of what else lies ready; not listed, but one of them may have been meant
+     */
+    void unknown(String sort, Ref ref, Collection<String> known, Set<String> ready) {
+        Set<String> all = new HashSet<>(known);
+        all.addAll(ready);
+        var near = Spelling.nearest(ref.text(), ready.isEmpty() ? known : all);
         Span name = new Span(ref.span().file(), ref.span().offset(), ref.text().length(), ref.span().line(),
                 ref.span().column());
         String where = ref.owner().isEmpty() ? "" : " in \"" + ref.owner() + "\"";
@@ -66,8 +80,9 @@ final class Problems {
                 ? "there is none; declare it, or check that its file lies in the project"
                 : "known here: " + String.join(", ", known.stream().sorted(new NaturalOrder()).limit(8).toList())
                         + (known.size() > 8 ? ", ..." : ""));
+        String stock = near.isPresent() || ready.isEmpty() ? "" : "; the stock has none of that name either";
         found.add(new Problem("name-unknown", name, "there is no " + sort + " named \"" + ref.text() + "\"" + where,
-                advice, near.map(text -> List.of(new TextEdit(name, text))).orElse(List.of())));
+                advice + stock, near.map(text -> List.of(new TextEdit(name, text))).orElse(List.of())));
     }
 
     /** A name that stands for two things. */

@@ -4,11 +4,12 @@ package org.loomwright.harness.link;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.loomwright.harness.Catalogue;
 import org.loomwright.harness.Fact;
-import org.loomwright.harness.Part;
 import org.loomwright.harness.Platform;
 import org.loomwright.harness.Ref;
+import org.loomwright.harness.Source;
 import org.loomwright.harness.Wiring;
 
 /**
@@ -25,13 +26,20 @@ final class Reuse {
         this.before = before;
     }
 
-    /** The parts by name, if the catalogues are the same. */
-    Optional<Map<String, Part>> parts(List<Catalogue> catalogues) {
-        return before.filter(each -> same(each.catalogues(), catalogues)).map(each -> each.project().parts());
+    /** The parts, if the catalogues are the same and as much was taken from the shelf. */
+    Optional<Parts> parts(List<Catalogue> catalogues, Set<String> taken) {
+        return before.map(LinkedProject::known)
+                .filter(known -> same(known.catalogues(), catalogues) && known.taken().equals(taken))
+                .map(LinkedProject.Known::parts);
     }
 
-    Optional<Linked<Platform, PlatformView>> platform(Platform platform, Map<String, Part> parts) {
-        return before.filter(each -> each.project().parts() == parts)
+    /** The sources that were taken from the shelf, if these names were. */
+    Optional<List<Source>> stock(Set<String> taken) {
+        return before.filter(each -> each.known().taken().equals(taken)).map(each -> each.project().stock());
+    }
+
+    Optional<Linked<Platform, PlatformView>> platform(Platform platform, Parts parts) {
+        return before.filter(each -> each.known().parts() == parts)
                 .map(each -> each.platforms().get(platform.name().text()))
                 .filter(linked -> linked.element() == platform && linked.view().isPresent());
     }

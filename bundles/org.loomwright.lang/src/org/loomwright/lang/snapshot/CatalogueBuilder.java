@@ -56,7 +56,7 @@ final class CatalogueBuilder extends Builder {
             source.getFacts().forEach(this::add);
             Written written = of(source);
             return new Part(Part.Kind.valueOf(source.getKind().name()), written.name("name"), text(source.getTitle()),
-                    otherwiseByKind(figures, fact -> fact.value().kind()),
+                    written.ref("base"), otherwiseByKind(figures, fact -> fact.value().kind()),
                     otherwiseByKind(words, fact -> fact.value().kind() == WordKind.NOTE ? fact : fact.value().kind()),
                     List.copyOf(sizes), List.copyOf(pins), List.copyOf(joins), List.copyOf(states), written.span());
         }
