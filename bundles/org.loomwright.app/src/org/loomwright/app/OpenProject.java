@@ -3,15 +3,17 @@ package org.loomwright.app;
 
 import org.loomwright.app.load.Loader;
 import org.loomwright.app.load.ProjectPlace;
+import org.loomwright.app.load.StockShelf;
 import org.loomwright.harness.link.Project;
 import org.loomwright.lang.SourceReader;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.Progress;
 
-/** Reads and joins the sources of a project. Safe for use by several threads. */
+/** Reads and joins sources of a project and the parts of the stock that it uses. Safe for use by several threads. */
 public final class OpenProject {
 
     private final Loader loader;
+    private final StockShelf stock;
 
     /**
      * @param reader  reads one source
@@ -19,6 +21,7 @@ public final class OpenProject {
      */
     public OpenProject(SourceReader reader, int threads) {
         loader = new Loader(reader, threads);
+        stock = new StockShelf(reader);
     }
 
     /**
@@ -41,6 +44,6 @@ public final class OpenProject {
             throw new BadCall("nothing could be read: " + place.prefix() + place.inputs().getFirst().name() + ": "
                     + loaded.sources().getFirst().problems().getFirst().message());
         }
-        return new Opened(place, Project.link(loaded.sources()));
+        return new Opened(place, Project.link(loaded.sources(), stock));
     }
 }

@@ -8,6 +8,7 @@ import org.loomwright.app.print.Palette.Tone;
 import org.loomwright.harness.Span;
 import org.loomwright.rules.Finding;
 import org.loomwright.rules.Severity;
+import org.loomwright.stock.Stock;
 
 /**
  * Findings for people: what is wrong, the source line with the place marked, what else belongs to it, how the figures
@@ -68,7 +69,7 @@ public final class FindingText {
         if (labels.isEmpty()) {
             return;
         }
-        List<String> words = labels.stream().limit(MOST_FOLDED).map(label -> prefix + label.span().file() + ":"
+        List<String> words = labels.stream().limit(MOST_FOLDED).map(label -> named(label.span().file()) + ":"
                 + label.span().line() + (label.text().isEmpty() ? "" : " (" + label.text() + ")")).toList();
         int more = labels.size() - words.size();
         out.append(" ".repeat(margin)).append(palette.paint(Tone.MARGIN, ":::")).append(" also ")
@@ -109,7 +110,7 @@ public final class FindingText {
             return;
         }
         String bar = palette.paint(Tone.MARGIN, "|");
-        out.append(indent).append(palette.paint(Tone.MARGIN, arrow)).append(' ').append(clean(prefix + span.at()))
+        out.append(indent).append(palette.paint(Tone.MARGIN, arrow)).append(' ').append(clean(at(span)))
                 .append(subject).append('\n');
         String text = texts.of(span.file());
         if (text.isEmpty()) {
@@ -136,7 +137,7 @@ public final class FindingText {
         }
         finding.affected().ifPresent(affected -> remarks.add(new String[] {"vehicles: ", vehicles(affected)}));
         finding.acceptance().ifPresent(acceptance -> remarks.add(new String[] {"accepted: ",
-            acceptance.reason() + " (" + prefix + acceptance.place().at() + ")"}));
+            acceptance.reason() + " (" + at(acceptance.place()) + ")"}));
         if (!finding.advice().isEmpty()) {
             remarks.add(new String[] {"try: ", finding.advice()});
         }
@@ -147,6 +148,15 @@ public final class FindingText {
     static String vehicles(Finding.Affected affected) {
         String all = affected.every() ? affected.tally() : affected.words() + ", " + affected.tally();
         return affected.bounded() ? all + "; the search for more was cut off (bounded)" : all;
+    }
+
+    private String at(Span span) {
+        return named(span.file()) + ":" + span.line() + ":" + span.column();
+    }
+
+    /** The name of a file as a terminal opens it; the stock has no file that could be opened. */
+    private String named(String file) {
+        return file.startsWith(Stock.PREFIX) ? file : prefix + file;
     }
 
     private static String clean(String words) {
