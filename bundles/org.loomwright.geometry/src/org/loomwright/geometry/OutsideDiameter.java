@@ -9,7 +9,7 @@ import org.loomwright.quantity.ConductorSize;
  * The diameter of a wire over its insulation.
  *
  * @param mm        in mm
- * @param estimated true when the catalogue has no row for the size
+ * @param estimated true when the catalogue has no row for the size, or one from memory
  * @param basis     where the figure comes from, for people
  */
 public record OutsideDiameter(double mm, boolean estimated, String basis) {
@@ -25,7 +25,8 @@ public record OutsideDiameter(double mm, boolean estimated, String basis) {
                 .filter(row -> row.diameter().map(each -> Distance.usable(each).isPresent()
                         && each.signum() > 0).orElse(false))
                 .findFirst()
-                .map(row -> new OutsideDiameter(Distance.usable(row.diameter().get()).get().toMillimetres(), false,
+                .map(row -> new OutsideDiameter(Distance.usable(row.diameter().get()).get().toMillimetres(),
+                        Part.fromMemory(row.basis()),
                         row.basis().isEmpty() ? "catalogue, " + part.name() + " " + size : row.basis())))
                 .orElseGet(() -> estimate(size));
     }

@@ -99,6 +99,14 @@ public record Part(Kind kind, Name name, String title, Optional<Ref> base, List<
         }
     }
 
+    /** What a source says of a figure that nobody has looked up. */
+    private static final String FROM_MEMORY = "from memory";
+
+    /** Whether a figure with that source has not been looked up; it is shown, and never decides alone. */
+    public static boolean fromMemory(String source) {
+        return source.toLowerCase(Locale.ROOT).contains(FROM_MEMORY);
+    }
+
     /** A quantity, or a range of it, with where the figure comes from. */
     public record Figure(FigureKind kind, Quantity from, Optional<Quantity> upTo, String basis) {
     }
@@ -122,7 +130,12 @@ public record Part(Kind kind, Name name, String title, Optional<Ref> base, List<
         /** Where the part's figures come from. */
         SOURCE,
         /** A remark. */
-        NOTE
+        NOTE;
+
+        /** The word that a source has for it: {@code figuresFrom}. */
+        public String word() {
+            return this == SOURCE ? "figuresFrom" : inOneWord(this);
+        }
     }
 
     /** A word with its meaning. */

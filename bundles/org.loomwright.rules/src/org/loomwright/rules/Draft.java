@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.loomwright.condition.Condition;
+import org.loomwright.harness.Part;
 import org.loomwright.harness.Span;
 import org.loomwright.harness.TextEdit;
 
@@ -29,6 +30,7 @@ public final class Draft {
     String sentence = "";
     String advice = "";
     String key = "";
+    private String memory = "";
 
     Draft(Findings findings, RuleInfo info, String element, String subject, boolean inherited) {
         this.findings = findings;
@@ -96,6 +98,15 @@ public final class Draft {
         return this;
     }
 
+    /**
+     * Says where a figure comes from on which it rests. A figure from memory never decides alone: what rests on one is
+     * a note that says so.
+     */
+    public Draft rests(String source) {
+        memory = memory.isEmpty() && Part.fromMemory(source) ? source : memory;
+        return this;
+    }
+
     /** Tells it from other findings of the rule on the same element; goes into the fingerprint. */
     public Draft key(String words) {
         key = words;
@@ -110,6 +121,11 @@ public final class Draft {
 
     /** Hands it in. */
     public void report() {
+        if (!memory.isEmpty() && severity != Severity.NOTE) {
+            severity = Severity.NOTE;
+            sentence = "not judged, a figure is from memory: " + sentence;
+            derivation.add("from memory: " + memory);
+        }
         findings.add(this);
     }
 }

@@ -14,8 +14,9 @@ import org.loomwright.rules.connection.PartFacts;
  * @param least in SI units, 0 where none is stated
  * @param most  in SI units
  * @param words as the catalogue states it
+ * @param basis where the figures come from, as the catalogue states it; one from memory before any other
  */
-record Range(double least, double most, String words) {
+record Range(double least, double most, String words, String basis) {
 
     /** The ranges of a kind that a part states, by vehicles. Two that hold at once widen each other. */
     static List<Case<Range>> of(Part part, Part.FigureKind kind, Dimension dimension, Condition within) {
@@ -31,11 +32,13 @@ record Range(double least, double most, String words) {
     private static Range of(Part.Figure figure) {
         double from = figure.from().si();
         return figure.upTo().map(upTo -> new Range(Math.min(from, upTo.si()), Math.max(from, upTo.si()),
-                figure.from() + " .. " + upTo)).orElse(new Range(0, from, "up to " + figure.from()));
+                figure.from() + " .. " + upTo, figure.basis()))
+                .orElse(new Range(0, from, "up to " + figure.from(), figure.basis()));
     }
 
     private Range and(Range other) {
         return new Range(Math.min(least, other.least), Math.max(most, other.most),
-                words.equals(other.words) ? words : words + " and " + other.words);
+                words.equals(other.words) ? words : words + " and " + other.words,
+                Part.fromMemory(other.basis) ? other.basis : basis);
     }
 }

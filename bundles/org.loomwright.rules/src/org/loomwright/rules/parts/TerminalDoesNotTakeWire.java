@@ -97,6 +97,7 @@ public final class TerminalDoesNotTakeWire implements Rule<Target.OfHousing> {
                         + (set.sizes().size() == 1 ? "its wire has " : "its wires together have ") + section)
                 .at(terminal.fact().value().span(), "takes " + range.value().words())
                 .step(set.sum())
+                .rests(range.value().basis())
                 .advise(large && set.sizes().size() > 1
                         ? "join the wires in a splice and lead one on, or fit a terminal for " + section
                         : "fit a terminal whose crimp range holds " + section + "; a crimp outside of it "
@@ -157,11 +158,12 @@ public final class TerminalDoesNotTakeWire implements Rule<Target.OfHousing> {
         if (outside.estimated()) {
             draft.weighs(Severity.NOTE)
                     .says("not judged: whether seal " + seal.part().name() + " of " + seal.label(target) + " fits "
-                            + wire + " rests on an estimate of its diameter")
+                            + wire + " rests on a diameter that is estimated or from memory")
                     .advise("state the diameter of " + size.value() + " on its cable in the catalogue");
         } else {
             draft.says("seal " + seal.part().name() + " of " + seal.label(target) + " fits " + range.value().words()
                     + ", and " + wire + " has " + diameter)
+                    .rests(range.value().basis())
                     .advise("fit a seal for " + diameter + ", or a wire with another insulation");
         }
         draft.report();

@@ -124,8 +124,9 @@ public final class BundleTooBigForOpening implements Rule<Target.OfHarness> {
                 .step(thick.usual().wires() + " wires: " + thick.wires())
                 .step("no bundle of them is thinner than " + PossibleBundle.mm(least.mm()) + " ("
                         + least.method().words() + (thick.estimated() > 0 ? ", bare conductors where the catalogue"
-                        + " states no thickness" : "") + ")")
+                        + " states no thickness that was looked up" : "") + ")")
                 .step("usually " + PossibleBundle.mm(usual.mm()) + " (" + usual.method().words() + ")")
+                .rests(bore.at().part().figure(Part.FigureKind.BORE).map(Part.Figure::basis).orElse(""))
                 .advise(advice(target, bore, thick.certain()));
         if (!thick.certain()) {
             BundleSize.Figure packed = thick.usual().packed(target.shapes().packings());
@@ -135,7 +136,7 @@ public final class BundleTooBigForOpening implements Rule<Target.OfHarness> {
         }
         if (thick.estimated() > 0) {
             draft.step("the thickness of " + thick.estimated() + (thick.estimated() == 1 ? " wire" : " wires")
-                    + " is estimated (common practice)");
+                    + " is estimated (common practice) or from memory");
         }
         if (found.bounded()) {
             draft.bounded();

@@ -78,6 +78,7 @@ public final class ZoneTooHotForInsulation implements Rule<Target.OfHarness> {
                         + " and touches zone " + zone + " of " + ambient)
                 .step(cable.value().name() + ": " + limit
                         + (rated.basis().isEmpty() ? "" : " (" + rated.basis() + ")"))
+                .rests(rated.basis())
                 .step(touch.place() + " lies in zone " + zone + ": " + ambient + ", not below " + limit)
                 .advise("take a cable of a class above " + ambient + ", with room for the heat of its own current, or"
                         + " lead it where it is cooler");
