@@ -24,7 +24,7 @@ final class Commands {
 
     static List<Command> all() {
         return List.of(new ProveCommand(), new CheckCommand(), new FitCommand(), new CompareCommand(),
-                new MatrixCommand(), new SheetsCommand(), new FormatCommand());
+                new MatrixCommand(), new SheetsCommand(), new StockCommand(), new FormatCommand());
     }
 
     /** A parser for one description that takes arguments as they come. */
