@@ -7,6 +7,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.loomwright.app.load.Input;
 import org.loomwright.app.load.Loader;
+import org.loomwright.app.load.StockShelf;
 import org.loomwright.harness.Source;
 import org.loomwright.harness.link.LinkedProject;
 import org.loomwright.harness.link.Project;
@@ -33,7 +34,7 @@ public final class EditSession {
     private final BookRuleEngine engine;
     private final Settings settings;
     private final SortedMap<String, Source> sources = new TreeMap<>();
-    private LinkedProject linked = LinkedProject.of(List.of());
+    private LinkedProject linked;
     private Memory memory = Memory.none();
     private Report report = new Report(List.of(), new Report.Work(0, 0, 0));
     private long asked;
@@ -48,6 +49,7 @@ public final class EditSession {
      */
     public EditSession(SourceReader reader, int threads, BookRuleEngine engine, Settings settings) {
         this.loader = new Loader(reader, threads);
+        this.linked = LinkedProject.of(List.of(), new StockShelf(reader));
         this.engine = engine;
         this.settings = settings;
     }
