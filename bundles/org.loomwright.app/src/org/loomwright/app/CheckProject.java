@@ -26,6 +26,7 @@ import org.loomwright.rules.Finding;
 import org.loomwright.rules.Report;
 import org.loomwright.rules.RuleEngine;
 import org.loomwright.rules.Settings;
+import org.loomwright.stock.Stock;
 
 /**
  * Checks a project, or finds in a cache what came of checking it before. The outcome is the same either way: the
@@ -105,6 +106,6 @@ public final class CheckProject {
     private static Texts texts(Map<String, byte[]> files) {
         Map<String, String> texts = new ConcurrentHashMap<>();
         return file -> texts.computeIfAbsent(file, name -> files.containsKey(name)
-                ? TextDecoder.decode(files.get(name)).text() : "");
+                ? TextDecoder.decode(files.get(name)).text() : Stock.textOf(name).orElse(""));
     }
 }

@@ -28,8 +28,8 @@ public record Checked(ProjectPlace place, Contents contents, Texts texts, Report
 
     /** A project that was just checked, with nothing known. */
     public static Checked of(Opened opened, Report report) {
-        return new Checked(opened.place(), Contents.of(opened.project()), Texts.of(opened.project().everySource()), report,
-                Set.of());
+        return new Checked(opened.place(), Contents.of(opened.project()),
+                Texts.of(opened.project().everySource()), report, Set.of());
     }
 
     /**

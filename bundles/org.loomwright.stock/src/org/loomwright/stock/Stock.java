@@ -64,6 +64,15 @@ public final class Stock {
         }
     }
 
+    /**
+     * The text of one file of the stock without reading the others; empty if it has none of that name.
+     *
+     * @param place the name of the file as places in it are named: {@code stock:cables.loom}
+     */
+    public static Optional<String> textOf(String place) {
+        return FILES.stream().filter(name -> place.equals(PREFIX + name)).findFirst().map(Stock::text);
+    }
+
     /** The files, in order. */
     public List<StockFile> files() {
         return files;

@@ -16,6 +16,9 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.loomwright.app.load.StockShelf;
+import org.loomwright.app.print.CheckText;
+import org.loomwright.app.print.Palette;
+import org.loomwright.app.print.Shown;
 import org.loomwright.condition.Expression;
 import org.loomwright.harness.Catalogue;
 import org.loomwright.harness.Part;
@@ -178,6 +181,23 @@ class StockTest {
         Project project = TextProject.open(CAR.formatted("thinWal125")).project();
         assertEquals(List.of("did you mean \"thinWall125\"?"),
                 project.problems().stream().map(problem -> problem.advice()).toList());
+    }
+
+    @Test
+    void aFindingShowsItsLineOfTheStock() throws BadCall {
+        OpenProject.Opened opened = TextProject.open("""
+                platform orrin "Orrin 1200" {
+                    supply 12 V negative ground
+                    ground body
+                    device dim is lamp1154 on body
+                }
+                """);
+        String text = new CheckText(Palette.PLAIN).findings(opened, check(opened.project()),
+                new Shown(true, true, true));
+        String line = Stock.textOf("stock:lamps.loom").orElseThrow().lines()
+                .filter(each -> each.contains("the dim filament 7 V")).findFirst().orElseThrow();
+        assertTrue(text.contains(" stock:lamps.loom:"), text);
+        assertTrue(text.contains(line.strip()), text);
     }
 
     @Test

@@ -12,6 +12,7 @@ import org.loomwright.condition.Expression;
 import org.loomwright.harness.Catalogue;
 import org.loomwright.harness.Element;
 import org.loomwright.harness.Kit;
+import org.loomwright.harness.Part;
 import org.loomwright.harness.Platform;
 import org.loomwright.harness.Ref;
 import org.loomwright.harness.Source;
@@ -52,7 +53,7 @@ final class ProjectFacts {
                             new FactSheet.Home(platform.name().text(), new Expression.Always()));
                     new PlatformFacts(platform, this::add).read();
                 }
-                case Catalogue catalogue -> catalogue.parts().forEach(part -> add(PartFacts.of(part)));
+                case Catalogue catalogue -> catalogue.parts().forEach(part -> add(PartFacts.of(whole(part))));
                 case Wiring wiring -> {
                     homes.put(wiring.name().text(), new FactSheet.Home(wiring.platform().text(), whole(wiring)));
                     new WiringFacts(wiring, new Names(wiring, wirings, platforms), this::add).read();
@@ -70,6 +71,12 @@ final class ProjectFacts {
     private void add(ItemBuilder builder) {
         Item item = builder.build(numbers.merge(builder.id(), 1, Integer::sum));
         items.put(item.id(), item);
+    }
+
+    /** The part with the facts of the one that it is like. */
+    private Part whole(Part part) {
+        Part joined = project.parts().get(part.name().text());
+        return joined != null && joined.span().equals(part.span()) ? joined : part;
     }
 
     /** The vehicles of a drawing or harness; those of a harness within those of the drawings that it covers. */

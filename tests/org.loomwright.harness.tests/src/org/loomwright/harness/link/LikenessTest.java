@@ -47,8 +47,8 @@ class LikenessTest {
     }
 
     private Size size(String ga, String mm) {
-        return new Size(ConductorSize.sae(ga), Optional.of(Quantity.of(new BigDecimal(mm), Unit.MM)), Optional.empty(), "",
-                draft.span());
+        Quantity diameter = Quantity.of(new BigDecimal(mm), Unit.MM);
+        return new Size(ConductorSize.sae(ga), Optional.of(diameter), Optional.empty(), "", draft.span());
     }
 
     private Catalogue catalogue(Part... parts) {

@@ -160,7 +160,8 @@ class ProjectTest {
     void aPlatformThatCannotBeCountedIsReportedOnceAndNotByEverythingThatRefersToIt() {
         Project project = new Linker(List.of(Draft.source(draft.tangled(24), draft.catalogue(),
                 drawing("front64", EARLY),
-                draft.wiring(Wiring.Kind.HARNESS, "front", ALWAYS, List.of(), List.of(), "front64"))), Shelf.EMPTY, 20_000).link();
+                draft.wiring(Wiring.Kind.HARNESS, "front", ALWAYS, List.of(), List.of(), "front64"))), Shelf.EMPTY,
+                20_000).link();
         assertEquals(List.of("too-many-combinations"), Draft.codes(project));
         assertEquals(Map.of(), project.wirings());
     }
