@@ -12,6 +12,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.loomwright.app.EditSession;
+import org.loomwright.app.load.StockShelf;
 import org.loomwright.harness.Source;
 import org.loomwright.harness.link.Project;
 import org.loomwright.lang.LoomReader;
@@ -29,6 +30,7 @@ import org.loomwright.rules.standard.StandardRules;
 final class EditFuzz {
 
     private final SourceReader reader = LoomReader.create();
+    private final StockShelf shelf = new StockShelf(reader);
     private final SortedMap<String, byte[]> originals = new TreeMap<>();
 
     /** Reads the example that is going to be edited. */
@@ -95,7 +97,8 @@ final class EditFuzz {
     private Report full(Map<String, byte[]> texts) {
         List<Source> sources = new ArrayList<>();
         texts.forEach((name, bytes) -> sources.add(reader.read(name, bytes)));
-        return StandardRules.engine().check(Project.link(sources), Settings.TIMELESS, Cancel.NEVER, Progress.NONE);
+        return StandardRules.engine().check(Project.link(sources, shelf), Settings.TIMELESS,
+                Cancel.NEVER, Progress.NONE);
     }
 
     private static void compare(String when, Report incremental, Report full, List<String> faults) {
