@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BiConsumer;
 import java.util.function.Predicate;
@@ -136,6 +137,7 @@ public final class BookRuleEngine implements RuleEngine {
 
         /** Puts down what is to be asked about a unit and is not known; its outcomes are filled when this is run. */
         Found plan(Unit unit, Optional<Found> before) {
+            int first = pieces.size();
             List<Found.Answer> answers = new ArrayList<>();
             Target large = unit.single().apply(shapes);
             Outcome counted = new Outcome();
@@ -154,7 +156,22 @@ public final class BookRuleEngine implements RuleEngine {
                     targets.forEach(target -> ask(target, outcome));
                 }, large));
             }
+            afterwards(first, unit.after());
             return new Found(unit.inputs(), answers);
+        }
+
+        /** Puts down what is to be done when the pieces from some place on are done, in whatever order. */
+        private void afterwards(int first, Runnable after) {
+            AtomicInteger left = new AtomicInteger(pieces.size() - first);
+            for (int i = first; i < pieces.size(); i++) {
+                Runnable piece = pieces.get(i);
+                pieces.set(i, () -> {
+                    piece.run();
+                    if (left.decrementAndGet() == 0) {
+                        after.run();
+                    }
+                });
+            }
         }
 
         private Found.Answer answer(int index, Unit unit, Optional<Found> before, BiConsumer<Reads, Outcome> question,

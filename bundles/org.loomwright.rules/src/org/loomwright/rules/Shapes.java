@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.rules;
 
+import java.lang.ref.SoftReference;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -26,23 +27,27 @@ import org.loomwright.harness.link.WiringView;
 import org.loomwright.quantity.Cancel;
 
 /**
- * The shapes of the drawings and harnesses of one check, and how our harnesses fit. Each is worked out once, when a
- * rule first asks for it; what lies together in each stretch only when a rule asks for that. Safe for use by several
- * threads.
+ * The shapes of the drawings and harnesses of one check, and how our harnesses fit. A shape is worked out when a rule
+ * first asks for it, and again only where there was no room to keep it; what lies together in each stretch only when a
+ * rule asks for that. Safe for use by several threads.
  */
 public final class Shapes {
 
     private record Fit(FitReport report, List<WiringView> inputs) {
     }
 
+    /** A shape that may be given up when room is short; it is then worked out again. */
+    private record Kept(WiringView view, SoftReference<Shape> shape) {
+    }
+
     private final Project project;
     private final Cancel cancel;
-    private final Map<String, Shape> shapes;
+    private final Map<String, Kept> shapes;
     private final Map<String, Fit> fits;
     private final PackingCache packings;
     private final Reads reads;
 
-    private Shapes(Project project, Cancel cancel, Map<String, Shape> shapes, Map<String, Fit> fits,
+    private Shapes(Project project, Cancel cancel, Map<String, Kept> shapes, Map<String, Fit> fits,
             PackingCache packings, Reads reads) {
         this.project = project;
         this.cancel = cancel;
@@ -59,10 +64,10 @@ public final class Shapes {
 
     /** The shapes of another project, with what is known here of the drawings and harnesses that are the same there. */
     Shapes of(Project next, Cancel nextCancel) {
-        Map<String, Shape> same = new ConcurrentHashMap<>();
-        shapes.forEach((name, shape) -> {
-            if (next.wirings().get(name) == shape.view) {
-                same.put(name, shape);
+        Map<String, Kept> same = new ConcurrentHashMap<>();
+        shapes.forEach((name, kept) -> {
+            if (next.wirings().get(name) == kept.view()) {
+                same.put(name, kept);
             }
         });
         Map<String, Fit> sameFits = new ConcurrentHashMap<>();
@@ -137,12 +142,20 @@ public final class Shapes {
     /** Returns the shape of a drawing or harness. */
     public Shape of(WiringView view) {
         wiring(view.name());
-        return shapes.computeIfAbsent(view.name(), name -> new Shape(view));
+        Shape[] made = new Shape[1];
+        shapes.compute(view.name(), (name, kept) -> {
+            made[0] = kept == null ? null : kept.shape().get();
+            if (made[0] != null) {
+                return kept;
+            }
+            made[0] = new Shape(view);
+            return new Kept(view, new SoftReference<>(made[0]));
+        });
+        return made[0];
     }
 
     /** The shape of one drawing or harness. */
     public static final class Shape {
-        private final WiringView view;
         private final HarnessTree tree;
         private final NodeSpots spots;
         private final List<RoutedWire> wires;
@@ -151,7 +164,6 @@ public final class Shapes {
         private Map<WireView, List<Section>> sections;
 
         private Shape(WiringView view) {
-            this.view = view;
             tree = HarnessTree.of(view);
             spots = NodeSpots.of(tree);
             wires = RoutedWire.all(tree, spots);

@@ -23,6 +23,8 @@ import org.loomwright.rules.connection.WireEnd;
 /** Lists what there is to look at in a project, in a fixed order. One object for each check. */
 final class Units {
 
+    private static final Runnable NOTHING = () -> { };
+
     private final Project project;
     private final Memory memory;
     private final Map<String, Wired> wired = new HashMap<>();
@@ -45,7 +47,7 @@ final class Units {
             List<Object> inputs = new ArrayList<>(wirings);
             inputs.add(platform);
             units.add(new Unit("platform " + platform.name(), inputs,
-                    shapes -> new Target.OfPlatform(platform, wirings), List.of()));
+                    shapes -> new Target.OfPlatform(platform, wirings), List.of(), NOTHING));
             try {
                 networks(platform, cancel);
             } catch (TooManyCombinations e) {
@@ -54,9 +56,11 @@ final class Units {
         }
         for (WiringView view : project.wirings().values()) {
             units.add(new Unit("wiring " + view.name(), List.of(view),
-                    shapes -> new Target.OfHarness(view, shapes), List.of(() -> circuits(view), () -> housings(view))));
+                    shapes -> new Target.OfHarness(view, shapes), List.of(() -> circuits(view), () -> housings(view)),
+                    NOTHING));
         }
-        units.add(new Unit("project", List.of(project), shapes -> new Target.OfProject(project, shapes), List.of()));
+        units.add(new Unit("project", List.of(project), shapes -> new Target.OfProject(project, shapes), List.of(),
+                NOTHING));
         return units;
     }
 
@@ -76,7 +80,8 @@ final class Units {
                 List<Wired> before = fitment.ours() ? meeting(factory, part.domain()) : List.of();
                 List<Object> inputs = new ArrayList<>(here.inputs());
                 before.forEach(each -> inputs.addAll(each.inputs()));
-                units.add(new Unit(name, inputs, shapes -> new Target.OfNetwork(here, before, shapes), List.of()));
+                units.add(new Unit(name, inputs, shapes -> new Target.OfNetwork(here, before, shapes), List.of(),
+                        here::release));
                 if (!fitment.ours()) {
                     factory.add(here);
                 }

@@ -6,7 +6,10 @@ import java.util.List;
 import org.loomwright.rules.connection.Connections;
 import org.loomwright.rules.connection.Fitment;
 
-/** A fitment with its connections, which are built when they are first asked for. Safe for use by several threads. */
+/**
+ * A fitment with its connections, which are built when they are asked for and kept until they are released. Safe for
+ * use by several threads.
+ */
 final class Wired {
 
     private final Fitment fitment;
@@ -26,6 +29,11 @@ final class Wired {
             connections = Connections.of(fitment);
         }
         return connections;
+    }
+
+    /** Lets go of the connections, which take more room than all that was found in them. */
+    synchronized void release() {
+        connections = null;
     }
 
     /** What the connections depend on, to be compared by identity. */

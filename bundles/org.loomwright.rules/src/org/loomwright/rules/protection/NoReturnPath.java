@@ -50,7 +50,7 @@ public final class NoReturnPath implements Rule<Target.OfNetwork> {
         for (Load load : connections.loads()) {
             findings.checkCancelled();
             Condition lost = lost(load, reaches);
-            if (!lost.isNever() && !target.factory().isEmpty()) {
+            if (!lost.isNever()) {
                 if (!asked) {
                     target.factory().forEach(each -> factory.add(Reaches.of(each)));
                     asked = true;
