@@ -11,8 +11,6 @@ import org.loomwright.app.CheckProjects.Outcome;
 import org.loomwright.app.Checked;
 import org.loomwright.app.known.Baseline;
 import org.loomwright.app.load.ProjectPlace;
-import org.loomwright.app.print.CheckJson;
-import org.loomwright.app.print.CheckText;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.rules.standard.StandardRules;
 import picocli.CommandLine.Model.CommandSpec;
@@ -66,33 +64,8 @@ final class CheckCommand implements Command {
         List<Checked> checked = new ArrayList<>();
         outcomes.forEach(outcome -> outcome.checked().ifPresent(checked::add));
         Optional<Baseline.Compared> compared = baselines.apply(checked, door);
-        boolean objects = !flags.never() && checked.stream().anyMatch(each -> each.report().objects(flags.failOn()));
-        print(checked, flags, objects, compared, door);
-        outcomes.stream().filter(outcome -> outcome.checked().isEmpty())
-                .forEach(outcome -> Main.complain(outcome.refusal(), door));
-        return checked.size() < outcomes.size() ? Exit.BAD_CALL : objects ? Exit.FINDINGS : Exit.FINE;
-    }
-
-    private static void print(List<Checked> checked, Flags flags, boolean objects,
-            Optional<Baseline.Compared> compared, Door door) {
-        switch (flags.format()) {
-            case JSON -> door.out().print(
-                    CheckJson.of(checked, flags.threshold(), objects, flags.shown(), compared));
-            case SARIF, JUNIT, TEXT -> text(checked, flags, compared, door);
-        }
-    }
-
-    private static void text(List<Checked> checked, Flags flags, Optional<Baseline.Compared> compared, Door door) {
-        CheckText text = new CheckText(Desk.palette(door));
-        for (Checked each : checked) {
-            door.out().print(text.findings(each, flags.shown()));
-        }
-        if (!flags.quiet()) {
-            checked.forEach(each -> door.out().print(text.summary(each)));
-            if (checked.size() > 1) {
-                door.out().print(text.total(checked));
-            }
-            compared.ifPresent(each -> door.out().print(text.baseline(each)));
-        }
+        CheckOutput output = new CheckOutput(outcomes, checked, flags, compared);
+        output.print(door);
+        return output.exitCode();
     }
 }

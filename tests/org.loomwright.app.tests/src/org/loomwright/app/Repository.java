@@ -19,7 +19,7 @@ public final class Repository {
     }
 
     /** One reader for all tests of a class; making one takes half a second. */
-    static SourceReader reader() {
+    public static SourceReader reader() {
         return LoomReader.create();
     }
 

@@ -20,9 +20,18 @@ final class Json {
 
     /** The text of one object, with a line end behind it. */
     static String object(Body body) {
+        return object("  ", body);
+    }
+
+    /** The same without indents, for documents with thousands of objects: a member a line. */
+    static String narrow(Body body) {
+        return object("", body);
+    }
+
+    private static String object(String indent, Body body) {
         StringWriter text = new StringWriter();
         try (JsonWriter json = new JsonWriter(text)) {
-            json.setFormattingStyle(FormattingStyle.PRETTY.withIndent("  ").withNewline("\n"));
+            json.setFormattingStyle(FormattingStyle.PRETTY.withIndent(indent).withNewline("\n"));
             json.setHtmlSafe(false);
             json.beginObject();
             body.write(json);
