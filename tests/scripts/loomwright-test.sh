@@ -127,6 +127,9 @@ check 'large inputs get throughput flags' large_input
 cache_used() { loom flags && grep -qE 'XX:(AOTCache|SharedArchiveFile)=' "$work/out"; }
 check 'the start-up cache is used' cache_used
 
+build_named() { loom flags && grep -q "Dloomwright.build=$(head -n 1 "$tree/releng/org.loomwright.headless/target/headless/hash")" "$work/out"; }
+check 'the program is told which build it is' build_named
+
 # ---------------------------------------------------------------- failures
 compile_error() {
     touch "$sources/org/loomwright/cli/Main.java"
