@@ -11,15 +11,19 @@ import org.loomwright.app.CheckProjects.Outcome;
 import org.loomwright.app.Checked;
 import org.loomwright.app.known.Baseline;
 import org.loomwright.app.load.ProjectPlace;
+import org.loomwright.app.revision.GitReader;
+import org.loomwright.app.revision.SinceRevision;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.rules.standard.StandardRules;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 
 /** {@code check}: every rule on every vehicle that can exist. */
 final class CheckCommand implements Command {
 
     private static final String NO_CACHE = "--no-cache";
+    private static final String SINCE = "--since";
 
     @Override
     public String name() {
@@ -42,6 +46,8 @@ final class CheckCommand implements Command {
         spec.addPositional(Flags.paths("PATH", "Folders, each a project of its own, or .loom files of one project."));
         Flags.checkingForServers(spec);
         BaselineFlags.describe(spec);
+        spec.addOption(OptionSpec.builder(SINCE).type(String.class).paramLabel("REV").description(
+                "Set aside the findings that this git revision had already: only what is new counts.").build());
         spec.addOption(Flags.flag(NO_CACHE, "Check anew, and keep no result for the next time."));
     }
 
@@ -51,20 +57,25 @@ final class CheckCommand implements Command {
         BaselineFlags baselines = BaselineFlags.of(arguments, door.folder());
         List<ProjectPlace> places = ProjectPlace.find(door.folder(), arguments.matchedPositionalValue(0, List.of()));
         List<Outcome> outcomes;
+        List<Checked> checked = new ArrayList<>();
+        Optional<SinceRevision.Since> since = Optional.empty();
         try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {
             // No method reference: that would load all rules, which a kept answer does without.
             CheckProject check = new CheckProject(language::reader, threads -> StandardRules.engine(threads),
                     Caches.of(door, !arguments.hasMatchedOption(NO_CACHE)));
             outcomes = new CheckProjects(check, Desk.threads())
                     .check(places, flags.settings(), Cancel.NEVER, progress);
+            outcomes.forEach(outcome -> outcome.checked().ifPresent(checked::add));
+            if (arguments.hasMatchedOption(SINCE)) {
+                since = Optional.of(new SinceRevision(check, new GitReader(), arguments.matchedOptionValue(SINCE, ""))
+                        .apply(door.folder(), checked, flags.settings(), Cancel.NEVER, progress));
+            }
         }
         if (outcomes.stream().allMatch(outcome -> outcome.checked().isEmpty())) {
             throw new BadCall(outcomes.getFirst().refusal());
         }
-        List<Checked> checked = new ArrayList<>();
-        outcomes.forEach(outcome -> outcome.checked().ifPresent(checked::add));
         Optional<Baseline.Compared> compared = baselines.apply(checked, door);
-        CheckOutput output = new CheckOutput(outcomes, checked, flags, compared);
+        CheckOutput output = new CheckOutput(outcomes, checked, flags, compared, since);
         output.print(door);
         return output.exitCode();
     }

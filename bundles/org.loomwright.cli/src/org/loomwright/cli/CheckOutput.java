@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.loomwright.app.CheckProjects.Outcome;
 import org.loomwright.app.Checked;
 import org.loomwright.app.known.Baseline;
@@ -13,6 +14,7 @@ import org.loomwright.app.print.CheckJunit;
 import org.loomwright.app.print.CheckSarif;
 import org.loomwright.app.print.CheckText;
 import org.loomwright.app.print.Palette;
+import org.loomwright.app.revision.SinceRevision;
 import org.loomwright.rules.RuleInfo;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.standard.StandardRules;
@@ -24,8 +26,10 @@ import org.loomwright.rules.standard.StandardRules;
  * @param checked  those that could be checked, without what is known
  * @param flags    the options
  * @param compared what became of a baseline, if there is one
+ * @param since    what a revision had already, if the call names one
  */
-record CheckOutput(List<Outcome> outcomes, List<Checked> checked, Flags flags, Optional<Baseline.Compared> compared) {
+record CheckOutput(List<Outcome> outcomes, List<Checked> checked, Flags flags, Optional<Baseline.Compared> compared,
+        Optional<SinceRevision.Since> since) {
 
     /** The highest of the codes of all projects. */
     int exitCode() {
@@ -40,7 +44,7 @@ record CheckOutput(List<Outcome> outcomes, List<Checked> checked, Flags flags, O
     void print(Door door) {
         switch (flags.format()) {
             case JSON -> door.out().print(
-                    CheckJson.of(checked, flags.threshold(), objects(), flags.shown(), compared));
+                    CheckJson.of(checked, flags.threshold(), objects(), flags.shown(), compared, since));
             case SARIF -> door.out().print(sarif());
             case JUNIT -> door.out().print(junit());
             case TEXT -> text(door);
@@ -61,8 +65,9 @@ record CheckOutput(List<Outcome> outcomes, List<Checked> checked, Flags flags, O
     }
 
     private String sarif() {
-        List<String> remarks = compared.stream()
-                .flatMap(each -> new CheckText(Palette.PLAIN).baseline(each).lines()).toList();
+        CheckText text = new CheckText(Palette.PLAIN);
+        List<String> remarks = Stream.concat(since.stream().flatMap(each -> text.since(each).lines()),
+                compared.stream().flatMap(each -> text.baseline(each).lines())).toList();
         return CheckSarif.of(checked, flags.shown(), rules(),
                 new CheckSarif.Call(Version.text(), exitCode(), List.copyOf(refused().values()), remarks));
     }
@@ -83,6 +88,7 @@ record CheckOutput(List<Outcome> outcomes, List<Checked> checked, Flags flags, O
             if (checked.size() > 1) {
                 door.out().print(text.total(checked));
             }
+            since.ifPresent(each -> door.out().print(text.since(each)));
             compared.ifPresent(each -> door.out().print(text.baseline(each)));
         }
     }

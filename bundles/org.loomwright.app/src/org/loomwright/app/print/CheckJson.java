@@ -10,6 +10,7 @@ import org.loomwright.app.Contents;
 import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.app.Tally;
 import org.loomwright.app.known.Baseline;
+import org.loomwright.app.revision.SinceRevision;
 import org.loomwright.rules.Report;
 import org.loomwright.rules.Severity;
 
@@ -25,7 +26,7 @@ public final class CheckJson {
     /** The document of a check without a baseline. */
     public static String of(List<Checked> all, Severity threshold, Shown shown) {
         boolean objects = all.stream().anyMatch(each -> each.report().objects(threshold));
-        return of(all, threshold.words(), objects, shown, Optional.empty());
+        return of(all, threshold.words(), objects, shown, Optional.empty(), Optional.empty());
     }
 
     /**
@@ -34,13 +35,21 @@ public final class CheckJson {
      * @param threshold the least weight that is an objection, or {@code never}
      * @param objects   true when something is objected to
      * @param baseline  what became of the findings of a baseline, if there is one
+     * @param since     what a revision had already, if the call names one
      */
     public static String of(List<Checked> all, String threshold, boolean objects, Shown shown,
-            Optional<Baseline.Compared> baseline) {
+            Optional<Baseline.Compared> baseline, Optional<SinceRevision.Since> since) {
         return Json.object(json -> {
             head(json, "check", threshold, objects);
             if (baseline.isPresent()) {
                 baseline(json, baseline.get());
+            }
+            if (since.isPresent()) {
+                json.name("since").beginObject();
+                json.name("revision").value(since.get().revision());
+                json.name("known").value(since.get().known());
+                json.name("gone").value(since.get().gone());
+                json.endObject();
             }
             json.name("projects").beginArray();
             for (Checked each : all) {

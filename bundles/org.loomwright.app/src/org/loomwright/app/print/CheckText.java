@@ -9,6 +9,7 @@ import org.loomwright.app.Contents;
 import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.app.Tally;
 import org.loomwright.app.known.Baseline;
+import org.loomwright.app.revision.SinceRevision;
 import org.loomwright.app.print.Palette.Tone;
 import org.loomwright.rules.Finding;
 import org.loomwright.rules.Report;
@@ -78,6 +79,18 @@ public final class CheckText {
             out.append("  and ").append(gone.size() - MOST_GONE).append(" more\n");
         }
         return out.toString();
+    }
+
+    /** What a revision had already: {@code since v2.1: 1 is new, 12 were there, 2 are gone}. */
+    public String since(SinceRevision.Since since) {
+        return "since " + Cells.printable(since.revision()) + ": " + count(since.fresh(), "is new", "are new") + ", "
+                + count(since.known(), "was there", "were there") + ", " + count(since.gone(), "is gone", "are gone")
+                + (since.absent().isEmpty() ? "" : "; not there then: " + Cells.printable(
+                        String.join(", ", since.absent()))) + "\n";
+    }
+
+    private static String count(int number, String one, String several) {
+        return number + " " + (number == 1 ? one : several);
     }
 
     private String line(String head, Tone tone, Tally tally, Contents contents) {

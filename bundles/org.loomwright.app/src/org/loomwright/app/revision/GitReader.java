@@ -18,6 +18,7 @@ import org.eclipse.jgit.revwalk.RevWalk;
 import org.eclipse.jgit.storage.file.FileRepositoryBuilder;
 import org.loomwright.app.BadCall;
 import org.loomwright.app.NearNames;
+import org.loomwright.app.load.Input;
 import org.loomwright.app.load.ProjectFiles;
 import org.loomwright.app.load.ProjectPlace;
 
@@ -28,41 +29,36 @@ import org.loomwright.app.load.ProjectPlace;
 public final class GitReader implements RevisionReader {
 
     @Override
-    public ProjectPlace read(Path base, String revision, String path, boolean fromTop) throws BadCall {
+    public Optional<ProjectPlace> find(Path base, String revision, String path, boolean fromTop) throws BadCall {
         try (Repository repository = open(base)) {
             ObjectId commit = commit(repository, revision);
             String full = fromTop ? Paths.normal(path, path) : below(repository, base, path);
             try (RevWalk walk = new RevWalk(repository)) {
                 GitTree tree = new GitTree(repository, walk.parseCommit(commit).getTree());
                 Optional<GitTree.Found> found = tree.find(full);
-                if (found.isEmpty()) {
-                    throw new BadCall("no '" + (full.isEmpty() ? "." : full) + "' in " + revision
-                            + hint(repository, tree, base, path, fromTop));
-                }
-                return place(repository, tree, found.get(), revision, full);
+                return found.isEmpty() ? Optional.empty() : place(repository, tree, found.get(), revision, full);
             }
         } catch (IOException e) {
             throw new BadCall("cannot read " + revision + " from git: " + reason(e));
         }
     }
 
-    private static ProjectPlace place(Repository repository, GitTree tree, GitTree.Found found, String revision,
-            String full) throws BadCall, IOException {
+    private static Optional<ProjectPlace> place(Repository repository, GitTree tree, GitTree.Found found,
+            String revision, String full) throws IOException {
         Path top = repository.isBare() ? repository.getDirectory().toPath() : repository.getWorkTree().toPath();
         String last = full.substring(full.lastIndexOf('/') + 1);
         if (found.isFolder()) {
-            var inputs = tree.below(found);
+            List<Input> inputs = tree.below(found);
             if (inputs.isEmpty()) {
-                throw new BadCall("no " + ProjectFiles.ENDING + " file in '" + (full.isEmpty() ? "." : full) + "' at "
-                        + revision);
+                return Optional.empty();
             }
             String name = last.isEmpty() ? Paths.stem(top.toAbsolutePath().getFileName().toString(), ".git") : last;
-            return new ProjectPlace(name, top.resolve(full), revision + ":" + (full.isEmpty() ? "" : full + "/"),
-                    inputs);
+            return Optional.of(new ProjectPlace(name, top.resolve(full),
+                    revision + ":" + (full.isEmpty() ? "" : full + "/"), inputs));
         }
         String folder = full.substring(0, full.length() - last.length());
-        return new ProjectPlace(Paths.stem(last, ProjectFiles.ENDING), top.resolve(folder), revision + ":" + folder,
-                List.of(tree.input(found, last)));
+        return Optional.of(new ProjectPlace(Paths.stem(last, ProjectFiles.ENDING), top.resolve(folder),
+                revision + ":" + folder, List.of(tree.input(found, last))));
     }
 
     private static Repository open(Path base) throws BadCall, IOException {
@@ -133,13 +129,6 @@ public final class GitReader implements RevisionReader {
         }
         Path parent = path.getParent();
         return parent == null ? path : real(parent).resolve(path.getFileName());
-    }
-
-    /** Whoever leaves out {@code ./} in front of a path that is meant from the folder where he is. */
-    private static String hint(Repository repository, GitTree tree, Path base, String path, boolean fromTop)
-            throws IOException, BadCall {
-        return fromTop && !repository.isBare() && tree.find(below(repository, base, path)).isPresent()
-                ? "; did you mean './" + path + "'?" : "";
     }
 
     private static String reason(IOException e) {

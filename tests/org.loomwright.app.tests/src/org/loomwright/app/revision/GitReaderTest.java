@@ -20,6 +20,7 @@ import org.loomwright.app.BadCall;
 import org.loomwright.app.load.Input;
 import org.loomwright.app.load.ProjectFiles;
 import org.loomwright.app.load.ProjectPlace;
+import org.loomwright.testing.Git;
 
 /** What is read of revisions that the real git wrote. */
 class GitReaderTest {
@@ -97,7 +98,7 @@ class GitReaderTest {
         Path cars = folder.resolve("cars");
         assertEquals("{front.loom=one, sub/rear.loom=rear}", texts(reader.read(cars, "v1", "orrin", false)));
         assertEquals("{front.loom=one, sub/rear.loom=rear}", texts(reader.read(cars, "v1", "cars/orrin", true)));
-        assertEquals("no 'orrin' in v1; did you mean './orrin'?",
+        assertEquals("no source 'orrin' in v1; did you mean './orrin'?",
                 assertThrows(BadCall.class, () -> reader.read(cars, "v1", "orrin", true)).getMessage());
     }
 
@@ -106,7 +107,7 @@ class GitReaderTest {
         git.run("rm", "-q", "-r", "-f", "cars");
         git.commit("gone");
         assertEquals("{front.loom=one, sub/rear.loom=rear}", texts(read("v1", "cars/orrin")));
-        assertEquals("no 'cars/orrin' in HEAD", refused("HEAD", "cars/orrin"));
+        assertEquals("no source 'cars/orrin' in HEAD", refused("HEAD", "cars/orrin"));
     }
 
     @Test
@@ -133,7 +134,7 @@ class GitReaderTest {
     @Test
     void aFolderWithoutSourcesIsRefused() {
         git.write("empty/readme.txt", "x").commit("x");
-        assertEquals("no .loom file in 'empty' at HEAD", refused("HEAD", "empty"));
+        assertEquals("no source 'empty' in HEAD", refused("HEAD", "empty"));
         assertTrue(refused("HEAD", "../elsewhere").endsWith("is outside of the repository"));
     }
 

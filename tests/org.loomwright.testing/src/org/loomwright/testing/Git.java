@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package org.loomwright.app.revision;
+package org.loomwright.testing;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.Assumptions;
+import org.opentest4j.TestAbortedException;
 
 /**
  * The real git, working in one folder, with no configuration but its own. Where there is none, tests are skipped and
@@ -17,12 +17,14 @@ import org.junit.jupiter.api.Assumptions;
  *
  * @param folder the work tree
  */
-record Git(Path folder) {
+public record Git(Path folder) {
 
     /** Makes a repository in a folder, with the branch {@code main}. */
-    static Git init(Path folder) {
+    public static Git init(Path folder) {
         Git git = new Git(folder);
-        Assumptions.assumeTrue(git.works(), "git is not installed: reading revisions is not tested");
+        if (!git.works()) {
+            throw new TestAbortedException("git is not installed: what works with git is not tested");
+        }
         git.run("init", "-q", "-b", "main");
         return git;
     }
@@ -39,7 +41,7 @@ record Git(Path folder) {
     }
 
     /** Writes a file. */
-    Git write(String name, String text) {
+    public Git write(String name, String text) {
         try {
             Path file = folder.resolve(name);
             Files.createDirectories(file.getParent());
@@ -51,14 +53,14 @@ record Git(Path folder) {
     }
 
     /** Commits everything that is in the work tree. */
-    Git commit(String message) {
+    public Git commit(String message) {
         run("add", "-A");
         run("commit", "-q", "--allow-empty", "-m", message);
         return this;
     }
 
     /** Runs git and returns what it prints; fails when git does. */
-    String run(String... arguments) {
+    public String run(String... arguments) {
         List<String> call = new ArrayList<>(List.of("git", "-c", "user.name=A. Fitter",
                 "-c", "user.email=fitter@example.org", "-c", "protocol.file.allow=always",
                 "-c", "core.autocrlf=false"));
