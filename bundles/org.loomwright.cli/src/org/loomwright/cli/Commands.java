@@ -23,8 +23,9 @@ final class Commands {
     }
 
     static List<Command> all() {
-        return List.of(new ProveCommand(), new CheckCommand(), new FitCommand(), new CompareCommand(),
-                new MatrixCommand(), new SheetsCommand(), new StockCommand(), new FormatCommand());
+        return List.of(new ProveCommand(), new CheckCommand(), new FitCommand(), new PlanCommand(),
+                new CompareCommand(), new MatrixCommand(), new SheetsCommand(), new StockCommand(),
+                new FormatCommand());
     }
 
     /** A parser for one description that takes arguments as they come. */

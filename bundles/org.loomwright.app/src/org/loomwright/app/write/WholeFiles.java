@@ -54,6 +54,22 @@ public final class WholeFiles {
     }
 
     /**
+     * Writes files that are not there yet; the folders are made if need be.
+     *
+     * @return the files, in the order in which they were added
+     * @throws BadCall if one is there already or cannot be written; then none has been moved into place, unless moving
+     *                 itself failed
+     */
+    public List<Path> create() throws BadCall {
+        for (Path file : files.keySet()) {
+            if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+                throw new BadCall("will not write over what is there: " + file);
+            }
+        }
+        return moveInto();
+    }
+
+    /**
      * Rewrites sources in place, through links; each of them must exist.
      *
      * @return the files, in the order in which they were added

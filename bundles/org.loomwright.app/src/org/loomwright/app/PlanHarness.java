@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.app;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.loomwright.fit.FitDefaults;
+import org.loomwright.fit.FitJudge;
+import org.loomwright.fit.FitProblem;
+import org.loomwright.fit.FitReport;
+import org.loomwright.fit.plan.Conflict;
+import org.loomwright.fit.plan.FewestHarnesses;
+import org.loomwright.fit.plan.HarnessPlan;
+import org.loomwright.fit.plan.PlanModel;
+import org.loomwright.fit.plan.PlanText;
+import org.loomwright.fit.plan.Planner;
+import org.loomwright.harness.Measure;
+import org.loomwright.harness.Run;
+import org.loomwright.harness.Source;
+import org.loomwright.harness.TextEdit;
+import org.loomwright.harness.link.Project;
+import org.loomwright.harness.link.WiringView;
+import org.loomwright.lang.SourceReader;
+import org.loomwright.quantity.Cancel;
+import org.loomwright.quantity.Progress;
+
+/**
+ * Plans stations and lengths of harnesses, and lets the judge, which shares no code with the planner, look at each plan
+ * as it would be written down. Writes nothing.
+ */
+public final class PlanHarness {
+
+    private final SourceReader reader;
+    private final Planner planner;
+    private final FitJudge judge;
+    private final FitDefaults defaults;
+
+    public PlanHarness(SourceReader reader, Planner planner, FitJudge judge, FitDefaults defaults) {
+        this.reader = reader;
+        this.planner = planner;
+        this.judge = judge;
+        this.defaults = defaults;
+    }
+
+    /**
+     * A harness with its plan, or with why there is none.
+     *
+     * @param model   what was planned
+     * @param plan    the plan
+     * @param text    the file of the harness with the plan in it; empty without a plan
+     * @param judged  what the judge says of that text; empty without a plan
+     * @param refusal why there is none; empty with a plan
+     */
+    public record Planned(PlanModel model, HarnessPlan plan, Optional<Source> text, Optional<FitReport> judged,
+            Optional<Refusal> refusal) {
+
+        /** The harness as it stands in the source. */
+        public WiringView harness() {
+            return model.harness();
+        }
+
+        /** True when the plan answers for all that the drawings ask. */
+        public boolean isWhole() {
+            return judged.filter(report -> report.verdict() == FitReport.Verdict.FITS).isPresent()
+                    && model.open().isEmpty();
+        }
+    }
+
+    /**
+     * Why one harness does not serve all drawings.
+     *
+     * @param drawings the covered drawings that have a vehicle, in order
+     * @param conflict what cannot be served by one, so little that without any of it a harness fits
+     * @param fewest   the fewest harnesses instead, by index of {@code drawings}
+     */
+    public record Refusal(List<String> drawings, Conflict conflict, FewestHarnesses.Answer fewest) {
+    }
+
+    /** Whether a source leaves a station or a length of a harness open. */
+    public static boolean isOpen(WiringView harness) {
+        return harness.wiring().runs().stream().anyMatch(run -> run.breakouts().stream().map(Run.Breakout::at)
+                .anyMatch(at -> at.value().isEmpty()) || run.kind() == Run.Kind.BRANCH
+                && run.length().flatMap(Measure::value).isEmpty());
+    }
+
+    /** Plans one harness of a project. */
+    public Planned plan(WiringView harness, Project project, Cancel cancel, Progress progress) {
+        progress.report("planning " + harness.name(), 0, 2);
+        PlanModel model = PlanModel.of(harness, project, defaults);
+        HarnessPlan plan = planner.plan(model.problem(), cancel);
+        progress.report("planning " + harness.name(), 1, 2);
+        if (plan.found().isEmpty()) {
+            return new Planned(model, plan, Optional.empty(), Optional.empty(), Optional.of(refusal(model, cancel)));
+        }
+        List<TextEdit> edits = PlanText.edits(harness.wiring(), plan.found().get());
+        String file = harness.wiring().span().file();
+        Source written = reader.read(file, TextEdit.apply(project.text(file).orElseThrow(), edits)
+                .getBytes(StandardCharsets.UTF_8));
+        List<Source> sources = new ArrayList<>(project.sources());
+        sources.replaceAll(source -> source.file().equals(file) ? written : source);
+        Project planned = Project.link(sources);
+        FitReport report = judge.judge(FitProblem.of(planned.wiring(harness.name()).orElseThrow(), planned, defaults),
+                cancel);
+        if (report.verdict() == FitReport.Verdict.DOES_NOT_FIT && model.open().isEmpty()) {
+            throw new IllegalStateException("the judge refuses the plan of " + harness.name() + ": " + report.words());
+        }
+        return new Planned(model, plan, Optional.of(written), Optional.of(report), Optional.empty());
+    }
+
+    private static Refusal refusal(PlanModel model, Cancel cancel) {
+        Map<String, BitSet> drawings = new LinkedHashMap<>();
+        for (int v = 0; v < model.asked().columns().size(); v++) {
+            drawings.computeIfAbsent(model.asked().columns().get(v).drawing(), key -> new BitSet()).set(v);
+        }
+        return new Refusal(List.copyOf(drawings.keySet()), Conflict.of(model.problem(), cancel).orElseThrow(),
+                FewestHarnesses.of(model.problem(), List.copyOf(drawings.values()), cancel));
+    }
+}

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.app.print;
+
+import com.google.gson.stream.JsonWriter;
+import java.io.IOException;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.loomwright.app.PlanHarness.Planned;
+import org.loomwright.app.PlanHarness.Refusal;
+import org.loomwright.fit.FitColumn;
+import org.loomwright.fit.FitRow;
+import org.loomwright.fit.Requirement;
+import org.loomwright.fit.Way;
+import org.loomwright.fit.plan.FewestHarnesses;
+import org.loomwright.quantity.Length;
+
+/** Why one harness does not serve all drawings, and how many do. */
+final class RefusalText {
+
+    private RefusalText() {
+    }
+
+    static void append(Planned planned, StringBuilder out) {
+        Refusal refusal = planned.refusal().orElseThrow();
+        out.append("  these cannot be served by one harness, and without any one of them they could:\n");
+        for (String branch : refusal.conflict().branches()) {
+            for (int vehicle : refusal.conflict().vehicles()) {
+                asked(planned, branch, planned.model().asked().columns().get(vehicle), out);
+            }
+        }
+        FewestHarnesses.Answer fewest = refusal.fewest();
+        if (!fewest.groups().isEmpty()) {
+            out.append("  the fewest that serve all: ").append(fewest.groups().size()).append(fewest.isClique()
+                    ? "; no two of " + names(refusal, fewest.apart()) + " go together\n"
+                    : "; every way to make do with fewer was tried\n");
+            fewest.groups().forEach(group -> out.append("    ").append(names(refusal, group)).append('\n'));
+        }
+        if (!fewest.alone().isEmpty()) {
+            out.append("  no harness fits ").append(names(refusal, fewest.alone())).append(" even alone\n");
+        }
+        out.append("  allow more with excessAtMost or doublingBackAtMost, set the spacing or a pin free, or cover"
+                + " fewer drawings\n");
+    }
+
+    private static String names(Refusal refusal, List<Integer> drawings) {
+        return drawings.stream().map(refusal.drawings()::get).collect(Collectors.joining(", "));
+    }
+
+    private static void asked(Planned planned, String branch, FitColumn column, StringBuilder out) {
+        for (FitColumn.Asked asked : column.requirements()) {
+            FitRow row = planned.model().asked().rows().get(asked.row());
+            if (row.branch().equals(branch) && asked.requirement() instanceof Requirement.Reach reach) {
+                String leaves = reach.demand().way() instanceof Way.Direct direct
+                        ? "leaves the trunk at " + Millimetres.exact(new Length(direct.station())) + " mm, " : "";
+                out.append("    ").append(Cells.printable(row.place())).append(" in ").append(column.label())
+                        .append(": ").append(leaves).append("needs ").append(Millimetres.excess(reach.demand().factory()
+                                .plus(reach.demand().extra()))).append(" mm, ± ")
+                        .append(Millimetres.excess(reach.demand().reachAllowance())).append(" mm in all, ")
+                        .append(Millimetres.exact(reach.demand().excessLimit())).append(" mm excess allowed\n");
+            }
+        }
+    }
+
+    static void json(Planned planned, JsonWriter json) throws IOException {
+        Refusal refusal = planned.refusal().orElseThrow();
+        json.name("conflict").beginObject();
+        json.name("branches").beginArray();
+        for (String branch : refusal.conflict().branches()) {
+            json.value(branch);
+        }
+        json.endArray();
+        json.name("vehicles").beginArray();
+        for (int vehicle : refusal.conflict().vehicles()) {
+            json.value(planned.model().asked().columns().get(vehicle).label());
+        }
+        json.endArray();
+        json.endObject();
+        json.name("fewest").beginArray();
+        for (List<Integer> group : refusal.fewest().groups()) {
+            json.beginArray();
+            for (int drawing : group) {
+                json.value(refusal.drawings().get(drawing));
+            }
+            json.endArray();
+        }
+        json.endArray();
+    }
+}

@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.cli;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.loomwright.app.BadCall;
+import org.loomwright.app.OpenProject.Opened;
+import org.loomwright.app.PlanHarness;
+import org.loomwright.app.PlanHarness.Planned;
+import org.loomwright.app.print.PlanPages;
+import org.loomwright.app.write.WholeFiles;
+import org.loomwright.fit.ChainJudge;
+import org.loomwright.fit.FitDefaults;
+import org.loomwright.fit.plan.RigidPlanner;
+import org.loomwright.harness.Source;
+import org.loomwright.harness.link.WiringView;
+import org.loomwright.quantity.Cancel;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+
+/** {@code plan}: where must the breakouts stand, and how long must the branches be? */
+final class PlanCommand implements Command {
+
+    @Override
+    public String name() {
+        return "plan";
+    }
+
+    @Override
+    public String summary() {
+        return "Compute breakouts and lengths of harnesses from the drawings that they cover, with proof.";
+    }
+
+    @Override
+    public void describe(CommandSpec spec) {
+        spec.addPositional(Flags.one(0, true, "PROJECT", "A folder with .loom files."));
+        spec.addPositional(Flags.more(1, "HARNESS", "Harnesses (default: those with an unknown station or length)."));
+        spec.addOption(Flags.to(false, "Write the planned sources to this folder; nothing is written otherwise."));
+        Flags.format(spec);
+        Flags.quiet(spec);
+    }
+
+    @Override
+    public int run(ParseResult arguments, Language language, Door door) throws BadCall {
+        Flags flags = Flags.of(arguments);
+        List<String> names = arguments.matchedPositionalValue(1, List.of());
+        List<Planned> all = new ArrayList<>();
+        try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {
+            Opened opened = Desk.open(language, door, List.of(arguments.matchedPositionalValue(0, "")), progress)
+                    .getFirst();
+            PlanHarness plan = new PlanHarness(language.reader(), new RigidPlanner(), new ChainJudge(),
+                    FitDefaults.usual());
+            for (WiringView harness : wanted(opened, names)) {
+                all.add(plan.plan(harness, opened.project(), Cancel.NEVER, progress));
+            }
+        }
+        String folder = arguments.matchedOptionValue("--to", "");
+        List<String> written = folder.isEmpty() ? List.of() : write(all, door.folder().resolve(folder));
+        door.out().print(flags.json() ? PlanPages.json(all)
+                : PlanPages.text(all, Desk.palette(door), door.width()));
+        if (!flags.json() && !flags.quiet()) {
+            written.forEach(name -> door.out().print("\nwrote " + Path.of(folder).resolve(name) + "\n"));
+        }
+        return all.stream().allMatch(Planned::isWhole) ? Exit.FINE : Exit.FINDINGS;
+    }
+
+    private static List<WiringView> wanted(Opened opened, List<String> names) throws BadCall {
+        String project = opened.place().name();
+        List<WiringView> wanted = new ArrayList<>();
+        for (String name : names) {
+            wanted.add(opened.project().harnesses().stream().filter(each -> each.name().equals(name)).findFirst()
+                    .orElseThrow(() -> new BadCall("the project " + project + " has no harness " + name)));
+        }
+        if (names.isEmpty()) {
+            opened.project().harnesses().stream().filter(PlanHarness::isOpen).forEach(wanted::add);
+        }
+        if (wanted.isEmpty()) {
+            throw new BadCall(opened.project().harnesses().isEmpty() ? "the project " + project
+                    + " has no harness to plan" : "no harness of " + project + " has an unknown station or length;"
+                    + " name one to plan it anew");
+        }
+        for (WiringView each : wanted) {
+            if (each.covers().isEmpty()) {
+                throw new BadCall("harness " + each.name() + " covers no drawing, so there is nothing to plan it from");
+            }
+        }
+        return wanted;
+    }
+
+    private static List<String> write(List<Planned> all, Path folder) throws BadCall {
+        Map<String, Source> files = new LinkedHashMap<>();
+        for (Planned each : all) {
+            if (each.text().isPresent()) {
+                Source source = each.text().get();
+                Source other = files.put(Path.of(source.file()).getFileName().toString(), source);
+                if (other != null) {
+                    throw new BadCall("two planned harnesses stand in files of one name; plan them one by one");
+                }
+            }
+        }
+        WholeFiles writing = new WholeFiles();
+        files.forEach((name, source) -> writing.add(folder.resolve(name),
+                source.text().getBytes(StandardCharsets.UTF_8)));
+        writing.create();
+        return List.copyOf(files.keySet());
+    }
+}

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.fit.plan;
+
+import java.util.BitSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.loomwright.quantity.Cancel;
+
+/**
+ * Why no harness fits: vehicles and branches that cannot be served by one, so few that without any one of them one can.
+ *
+ * @param vehicles the vehicles, rising
+ * @param branches the branches on trunks, each with all that is on it, in the order of the harness
+ */
+public record Conflict(List<Integer> vehicles, List<String> branches) {
+
+    public Conflict {
+        vehicles = List.copyOf(vehicles);
+        branches = List.copyOf(branches);
+    }
+
+    /**
+     * Finds one by leaving out one after the other what is not needed for it; empty when a harness fits. One plan's
+     * work for each vehicle and branch, without the search for the least excess.
+     */
+    public static Optional<Conflict> of(PlanProblem problem, Cancel cancel) {
+        RigidPlanner planner = new RigidPlanner();
+        if (planner.fits(problem, cancel)) {
+            return Optional.empty();
+        }
+        BitSet vehicles = new BitSet();
+        vehicles.set(0, problem.vehicles());
+        for (int v = 0; v < problem.vehicles(); v++) {
+            vehicles.clear(v);
+            vehicles.set(v, planner.fits(Parts.vehicles(problem, vehicles), cancel));
+        }
+        PlanProblem less = Parts.vehicles(problem, vehicles);
+        Set<String> branches = new LinkedHashSet<>();
+        onTrunks(less).filter(each -> !each.asks().isEmpty()).forEach(each -> branches.add(each.name()));
+        for (String branch : List.copyOf(branches)) {
+            branches.remove(branch);
+            if (planner.fits(Parts.branches(less, branches), cancel)) {
+                branches.add(branch);
+            }
+        }
+        List<String> order = onTrunks(less).map(PlanBranch::name).filter(branches::contains).toList();
+        return Optional.of(new Conflict(vehicles.stream().boxed().toList(), order));
+    }
+
+    private static Stream<PlanBranch> onTrunks(PlanProblem problem) {
+        return problem.trunks().stream().flatMap(trunk -> trunk.stops().stream())
+                .flatMap(stop -> stop.branches().stream());
+    }
+}

@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.fit.plan;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.loomwright.quantity.Cancel;
+
+/**
+ * The fewest harnesses that serve all drawings between them.
+ *
+ * <p>What fits some drawings fits fewer of them, so two that no harness serves together are never in one group. The
+ * largest set found of drawings of which no two go together is the proof from below; a way to put all into so many
+ * groups the proof from above. Between the two, numbers are tried one after the other, each exhaustively.
+ *
+ * <p>Exact. Exponential in the worst case; each question whether a set fits is asked once.
+ */
+public final class FewestHarnesses {
+
+    private final PlanProblem problem;
+    private final List<BitSet> drawings;
+    private final Cancel cancel;
+    private final RigidPlanner planner = new RigidPlanner();
+    private final Map<BitSet, Boolean> known = new HashMap<>();
+    private final BitSet[] apart;
+
+    /**
+     * The answer.
+     *
+     * @param groups the drawings of each harness, by index; a drawing that no harness fits is in none
+     * @param alone  drawings that no harness fits, by index
+     * @param apart  drawings of which no two go together, by index: so many harnesses are needed at least
+     * @param asked  how many different sets were tried
+     */
+    public record Answer(List<List<Integer>> groups, List<Integer> alone, List<Integer> apart, int asked) {
+
+        /** True when the number is proved from below by drawings of which no two go together. */
+        public boolean isClique() {
+            return apart.size() == groups.size();
+        }
+    }
+
+    private FewestHarnesses(PlanProblem problem, List<BitSet> drawings, Cancel cancel) {
+        this.problem = problem;
+        this.drawings = drawings;
+        this.cancel = cancel;
+        this.apart = new BitSet[drawings.size()];
+    }
+
+    /**
+     * Finds them.
+     *
+     * @param drawings the vehicles of each drawing, by their numbers
+     */
+    public static Answer of(PlanProblem problem, List<BitSet> drawings, Cancel cancel) {
+        return new FewestHarnesses(problem, List.copyOf(drawings), cancel).find();
+    }
+
+    private boolean fits(BitSet group) {
+        return known.computeIfAbsent((BitSet) group.clone(), key -> {
+            BitSet vehicles = new BitSet();
+            key.stream().forEach(drawing -> vehicles.or(drawings.get(drawing)));
+            return planner.fits(Parts.vehicles(problem, vehicles), cancel);
+        });
+    }
+
+    private Answer find() {
+        List<Integer> alone = new ArrayList<>();
+        List<Integer> rest = new ArrayList<>();
+        for (int i = 0; i < drawings.size(); i++) {
+            apart[i] = new BitSet();
+            (fits(set(i)) ? rest : alone).add(i);
+        }
+        for (int i : rest) {
+            for (int j : rest) {
+                if (i < j && !fits(set(i, j))) {
+                    apart[i].set(j);
+                    apart[j].set(i);
+                }
+            }
+        }
+        rest.sort(Comparator.comparingInt((Integer i) -> -apart[i].cardinality()).thenComparing(i -> i));
+        List<Integer> clique = clique(rest);
+        List<Integer> order = new ArrayList<>(clique);
+        rest.stream().filter(each -> !clique.contains(each)).forEach(order::add);
+        List<BitSet> groups = new ArrayList<>();
+        for (int most = Math.max(1, clique.size()); !order.isEmpty() && groups.isEmpty(); most++) {
+            place(order, 0, new ArrayList<>(), most, groups);
+        }
+        return new Answer(groups.stream().map(group -> group.stream().boxed().toList())
+                .sorted(Comparator.comparing(List::getFirst)).toList(), alone, clique.stream().sorted().toList(),
+                known.size());
+    }
+
+    private static BitSet set(int... members) {
+        BitSet set = new BitSet();
+        for (int each : members) {
+            set.set(each);
+        }
+        return set;
+    }
+
+    /** A largest set of drawings of which no two go together, by branch and bound. */
+    private List<Integer> clique(List<Integer> rest) {
+        List<Integer> best = new ArrayList<>();
+        grow(new ArrayList<>(), rest, best);
+        return best;
+    }
+
+    private void grow(List<Integer> chosen, List<Integer> candidates, List<Integer> best) {
+        cancel.check();
+        if (chosen.size() > best.size()) {
+            best.clear();
+            best.addAll(chosen);
+        }
+        for (int i = 0; i < candidates.size() && chosen.size() + candidates.size() - i > best.size(); i++) {
+            int next = candidates.get(i);
+            chosen.add(next);
+            grow(chosen, candidates.subList(i + 1, candidates.size()).stream().filter(apart[next]::get).toList(),
+                    best);
+            chosen.removeLast();
+        }
+    }
+
+    private boolean place(List<Integer> order, int at, List<BitSet> groups, int most, List<BitSet> found) {
+        cancel.check();
+        if (at == order.size()) {
+            groups.forEach(group -> found.add((BitSet) group.clone()));
+            return true;
+        }
+        int next = order.get(at);
+        for (BitSet group : groups) {
+            if (!group.intersects(apart[next])) {
+                group.set(next);
+                if (fits(group) && place(order, at + 1, groups, most, found)) {
+                    return true;
+                }
+                group.clear(next);
+            }
+        }
+        if (groups.size() < most) {
+            groups.add(set(next));
+            if (place(order, at + 1, groups, most, found)) {
+                return true;
+            }
+            groups.removeLast();
+        }
+        return false;
+    }
+}

@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.loomwright.app.OpenProject.Opened;
+import org.loomwright.app.PlanHarness.Planned;
+import org.loomwright.app.print.Palette;
+import org.loomwright.app.print.PlanPages;
+import org.loomwright.fit.ChainJudge;
+import org.loomwright.fit.FitDefaults;
+import org.loomwright.fit.FitReport;
+import org.loomwright.fit.plan.HarnessPlan;
+import org.loomwright.fit.plan.RigidPlanner;
+import org.loomwright.quantity.Cancel;
+import org.loomwright.quantity.Length;
+import org.loomwright.quantity.Progress;
+
+/** Plans of whole projects, each looked at by the judge. */
+class PlanHarnessTest {
+
+    private static final int WIDTH = 100;
+
+    private static Planned plan(Opened opened, String harness) {
+        return new PlanHarness(Repository.reader(), new RigidPlanner(), new ChainJudge(), FitDefaults.usual()).plan(
+                opened.project().wiring(harness).orElseThrow(), opened.project(), Cancel.NEVER, Progress.NONE);
+    }
+
+    private static String open(String text) {
+        return text.substring(0, text.indexOf("harness ours")) + text.substring(text.indexOf("harness ours"))
+                .replace("breakout wing at 500 mm", "breakout wing at unknown").replace("to lamp 250 mm", "to lamp")
+                .replace("to fog 330 mm", "to fog unknown");
+    }
+
+    private static Map<String, Double> millimetres(Map<String, Long> found) {
+        return found.entrySet().stream().collect(Collectors.toMap(Map.Entry::getKey,
+                each -> new Length(each.getValue()).toMillimetres()));
+    }
+
+    /**
+     * By hand. a = 5 + 2 + 2 = 9. The lamp's branch needs max(|t - 500| + 200, |t - 510| + 215) + 9, the fog lamp's
+     * |t - 510| + 300 + 9, both up to the next 5 mm; IPC/WHMA-A-620 adds 25 mm to the first and 50 to the second. At
+     * t = 510: 224 and 309, so 225 and 310; excesses 225 + 25 - 210 + 9 = 49 and 310 + 50 - 300 + 9 = 69. Nowhere is the
+     * second below 69. From 500 to 510 each millimetre of trunk saves one of both branches, and one of covering.
+     */
+    @Test
+    void aHarnessOfTwoYearsIsThatOfTheSumsOnPaper() throws BadCall {
+        Planned planned = plan(TextProject.open(open(TextProject.SMALL)), "ours");
+        HarnessPlan.Solution found = planned.plan().found().orElseThrow();
+        assertEquals(Map.of("wing", 510.0), millimetres(found.stations()));
+        assertEquals(Map.of("b1", 225.0, "b2", 310.0), millimetres(found.lengths()));
+        assertEquals(69_000_000, found.excess());
+        assertTrue(planned.isWhole());
+        String text = planned.text().orElseThrow().text();
+        assertTrue(text.contains("        breakout wing at 510 mm\n    }\n    branch b1 from wing to lamp 225 mm\n"
+                + "    branch b2 from wing to fog 310 mm\n"), text);
+    }
+
+    @Test
+    void whatIsPinnedStays() throws BadCall {
+        String pinned = open(TextProject.SMALL).replace("breakout wing at unknown", "breakout wing at 503 mm pinned");
+        Planned planned = plan(TextProject.open(pinned), "ours");
+        assertEquals(503_000_000, planned.plan().found().orElseThrow().stations().get("wing"));
+        assertTrue(planned.text().orElseThrow().text().contains("breakout wing at 503 mm pinned\n"));
+        assertTrue(PlanPages.text(List.of(planned), Palette.PLAIN, WIDTH).contains("station wing     503   pinned"));
+    }
+
+    @Test
+    void twoYearsThatAreTooFarApartNeedTwoHarnesses() throws BadCall {
+        Planned planned = plan(TextProject.open(open(TextProject.SMALL).replace("wing at 510 mm", "wing at 820 mm")),
+                "ours");
+        PlanHarness.Refusal refusal = planned.refusal().orElseThrow();
+        assertEquals(List.of(List.of(0), List.of(1)), refusal.fewest().groups());
+        assertEquals(List.of("b1"), refusal.conflict().branches());
+        String text = PlanPages.text(List.of(planned), Palette.PLAIN, WIDTH);
+        assertTrue(text.startsWith("""
+                ours: no harness serves all its drawings
+                  these cannot be served by one harness, and without any one of them they could:
+                    lamp in front66 (year = 1966 and fogLamps): leaves the trunk at 500 mm, needs 200.0 mm, ± 9.0 mm \
+                in all, 250 mm excess allowed
+                    lamp in front67"""), text);
+        assertTrue(text.contains("  the fewest that serve all: 2; no two of front66, front67 go together\n"), text);
+    }
+
+    @Test
+    void aLengthThatNobodyKnowsIsNotAnsweredFor() throws BadCall {
+        Planned planned = plan(TextProject.open(open(TextProject.SMALL).replace("to lamp 215 mm", "to lamp unknown")),
+                "ours");
+        assertTrue(!planned.isWhole());
+        assertTrue(PlanPages.text(List.of(planned), Palette.PLAIN, WIDTH).contains("not answered for:\n"
+                + "  b1 in front67"));
+    }
+
+    /** What a person laid out by hand is a bound for the planner. */
+    @Test
+    void theFrontOfTheOrrinIsPlannedAtLeastAsWellAsByHand() throws BadCall {
+        Opened opened = new EditedExample("orrin").open();
+        FitReport byHand = new JudgeFit(new ChainJudge(), FitDefaults.usual()).judge(opened.project(), Cancel.NEVER,
+                Progress.NONE).stream().filter(each -> each.harness().name().equals("front")).findFirst().orElseThrow()
+                .report();
+        Planned planned = plan(opened, "front");
+        Optional<Length> excess = planned.judged().flatMap(FitReport::largestExcess);
+        assertTrue(excess.orElseThrow().compareTo(byHand.largestExcess().orElseThrow()) <= 0);
+        assertEquals(excess.get().nanometres(), planned.plan().found().orElseThrow().excess());
+    }
+
+    /** The excess that the project accepts with a reason could not have been planned away. */
+    @Test
+    void theAcceptedMisfitOfTheOrrinsRearIsNoMistakeOfTheHand() throws BadCall {
+        PlanHarness.Refusal refusal = plan(new EditedExample("orrin").open(), "rear").refusal().orElseThrow();
+        assertEquals(List.of("bTailL"), refusal.conflict().branches());
+        assertEquals(2, refusal.fewest().groups().size());
+    }
+}

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** How {@code plan} is called. */
+class PlanCallTest {
+
+    private static final String CARS = """
+            platform orrin {
+                years 1964 .. 1966
+                position front
+                place bulkhead
+                place lamp
+            }
+            drawing early of orrin fills front {
+                datum bulkhead
+                trunk main {
+                    breakout wing at 500 mm
+                }
+                branch b1 from wing to lamp 200 mm
+            }
+            """;
+    private static final String OURS = """
+            // ours
+            harness ours of orrin fills front {
+                covers early
+                datum bulkhead
+                trunk main {
+                    breakout wing at unknown  // to be found
+                }
+                branch b1 from wing to lamp
+            }
+            """;
+
+    @TempDir
+    private Path folder;
+
+    private Call call(String harness, String... args) throws Exception {
+        Files.writeString(folder.resolve("cars.loom"), CARS);
+        Files.writeString(folder.resolve("ours.loom"), harness);
+        return Call.in(folder, args);
+    }
+
+    @Test
+    void thePlanIsWrittenWhereItIsToldAndNowhereElse() throws Exception {
+        String out = call(OURS, "plan", ".", "--to", "planned").isFine().out();
+        assertTrue(out.startsWith("ours planned: 1 drawing, 1 vehicle geometry\n"), out);
+        assertTrue(out.endsWith("\nwrote planned/ours.loom\n"), out);
+        assertEquals(OURS, Files.readString(folder.resolve("ours.loom")));
+        assertEquals(OURS.replace("unknown", "500 mm").replace("to lamp", "to lamp 205 mm"),
+                Files.readString(folder.resolve("planned/ours.loom")));
+        assertFalse(Files.exists(folder.resolve("planned/cars.loom")));
+    }
+
+    @Test
+    void aSourceIsNeverWrittenOver() throws Exception {
+        call(OURS, "plan", ".", "--to", ".").isRefused("will not write over what is there");
+        assertEquals(OURS, Files.readString(folder.resolve("ours.loom")));
+    }
+
+    @Test
+    void nothingIsLeftToPlan() throws Exception {
+        String known = OURS.replace("unknown", "500 mm").replace("to lamp", "to lamp 205 mm");
+        call(known, "plan", ".").isRefused("no harness of ");
+        assertTrue(call(known, "plan", ".", "ours").isFine().out().contains("station wing     500        =     early"));
+    }
+
+    @Test
+    void namesAndCoversThatAreNot() throws Exception {
+        call(OURS, "plan", ".", "theirs").isRefused("has no harness theirs");
+        call(OURS.replace("    covers early\n", ""), "plan", ".").isRefused("harness ours covers no drawing");
+    }
+
+    @Test
+    void machinesGetJson() throws Exception {
+        String out = call(OURS, "plan", ".", "--format", "json").isFine().out();
+        assertTrue(out.contains("\"nanometres\": 205000000"), out);
+    }
+}

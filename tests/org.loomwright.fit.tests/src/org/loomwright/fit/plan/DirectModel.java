@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.fit.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import org.loomwright.quantity.Length;
+
+/**
+ * The direct mixed-integer model of a harness without branches on branches, in the LP format that general solvers read:
+ * a station and a length for each place in grid steps, and for each vehicle and place one binary for the side of the
+ * factory's breakout on which ours lies. Lengths in millimetres.
+ */
+final class DirectModel {
+
+    private static final double MM = 1e6;
+    private static final long BIG = 10_000;
+
+    private final PlanProblem problem;
+    private final StringBuilder rows = new StringBuilder();
+    private final List<String> binaries = new ArrayList<>();
+    private final List<String> integers = new ArrayList<>();
+    private final StringBuilder copper = new StringBuilder();
+
+    DirectModel(PlanProblem problem) {
+        this.problem = problem;
+        List<PlanStop> stops = problem.trunks().getFirst().stops();
+        double grid = problem.grid() / MM;
+        for (int k = 0; k < stops.size(); k++) {
+            PlanStop stop = stops.get(k);
+            PlanBranch branch = stop.branches().getFirst();
+            String before = k == 0 ? "" : " - " + grid + " t" + (k - 1);
+            row(grid + " t" + k + before, ">=", stop.leastGap() / MM);
+            long next = k + 1 < stops.size() ? stops.get(k + 1).weight() : 0;
+            copper.append(" + ").append((stop.weight() - next) * grid).append(" t").append(k).append(" + ")
+                    .append(branch.weight() * grid).append(" c").append(k);
+            integers.add("t" + k);
+            integers.add("c" + k);
+            branch.asks().forEach(ask -> ask(branch, ask, grid, integers.size() / 2 - 1));
+        }
+    }
+
+    private void ask(PlanBranch branch, Ask ask, double grid, int k) {
+        String t = grid + " t" + k;
+        String c = grid + " c" + k;
+        double s = ask.station() / MM;
+        double minus = branch.made().of(new Length(0)).minus().nanometres() / MM;
+        double plus = branch.made().of(new Length(0)).plus().nanometres() / MM;
+        row(c + " - " + t, ">=", minus - s + ask.reach() / MM);
+        row(c + " + " + t, ">=", minus + s + ask.reach() / MM);
+        row(t, "<=", s + branch.backLimit() / MM);
+        row(t, ">=", s - branch.backLimit() / MM);
+        String side = "y" + ask.vehicle() + "x" + k;
+        binaries.add(side);
+        double spare = ask.spare() / MM;
+        row(c + " - " + t + " - e + " + BIG + " " + side, "<=", BIG - plus - s + spare);
+        row(c + " + " + t + " - e - " + BIG + " " + side, "<=", s - plus + spare);
+    }
+
+    private void row(String left, String relation, double right) {
+        rows.append(' ').append(left).append(' ').append(relation).append(' ').append(right).append('\n');
+    }
+
+    /** Minimises the largest excess; or, under a limit of it in nanometres, copper in mg/m times millimetres. */
+    String text(OptionalLong limit) {
+        long most = problem.trunks().getFirst().stops().stream().flatMap(stop -> stop.branches().stream())
+                .mapToLong(PlanBranch::excessLimit).min().orElse(0);
+        return "Minimize\n obj:" + (limit.isEmpty() ? " e" : copper.toString()) + "\nSubject To\n" + rows
+                + "Bounds\n e <= " + limit.orElse(most) / MM + "\nGenerals\n " + String.join(" ", integers)
+                + "\nBinaries\n " + String.join("\n ", binaries) + "\nEnd\n";
+    }
+}

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.fit.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.OptionalLong;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.loomwright.quantity.Cancel;
+
+/** GLPK and CBC solve the direct mixed-integer model, which has nothing in common with the dynamic programme. */
+class DirectModelTest {
+
+    private static final int INSTANCES = 50;
+    private static final double MM = 1e6;
+
+    @TempDir
+    private Path folder;
+
+    @Tag("outside")
+    @ParameterizedTest
+    @EnumSource
+    void generalSolversFindTheSameExcessAndTheSameCopper(GeneralSolver solver)
+            throws IOException, InterruptedException {
+        assumeTrue(solver.isThere(), solver + " is not installed");
+        for (int seed = 0; seed < INSTANCES; seed++) {
+            PlanProblem problem = Instances.ordinary(seed, 6 + seed % 3, 4 + seed % 2);
+            HarnessPlan.Solution found = new RigidPlanner().plan(problem, Cancel.NEVER).found().orElseThrow();
+            DirectModel model = new DirectModel(problem);
+            double excess = solver.optimum(model.text(OptionalLong.empty()), folder);
+            assertEquals(excess, found.excess() / MM, 1e-4, "excess, seed " + seed);
+            double copper = solver.optimum(model.text(OptionalLong.of(found.excess())), folder);
+            assertEquals(copper, found.copper() / MM, 1e-6 * copper, "copper, seed " + seed);
+        }
+    }
+}

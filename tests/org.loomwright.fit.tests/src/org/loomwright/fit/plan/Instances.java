@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.fit.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.Random;
+import org.loomwright.harness.Ours.Objective;
+import org.loomwright.quantity.CutTolerance;
+import org.loomwright.quantity.Length;
+import org.loomwright.quantity.Tolerance;
+
+/** Seeded problems of any size. All lengths in whole millimetres, which are the unit of the problem. */
+final class Instances {
+
+    static final long FREE = 1_000_000;
+
+    private Instances() {
+    }
+
+    /** A table that gives the same tolerance to every length. */
+    static CutTolerance constant(long minus, long plus) {
+        Tolerance tolerance = new Tolerance(new Length(minus), new Length(plus));
+        return new CutTolerance(List.of(new CutTolerance.Band(new Length(Long.MAX_VALUE), tolerance)), 0, "test");
+    }
+
+    /** A few stops within 120 units, so that every harness can be listed. */
+    static PlanProblem tiny(int seed) {
+        Random random = new Random(seed);
+        int vehicles = 1 + random.nextInt(3);
+        List<PlanStop> stops = new ArrayList<>();
+        int count = 1 + random.nextInt(3);
+        long before = 0;
+        for (int k = 0; k < count; k++) {
+            before += 10 + random.nextInt(25);
+            List<PlanBranch> branches = new ArrayList<>();
+            for (int b = random.nextInt(4) == 0 ? 2 : 1; b > 0; b--) {
+                branches.add(tinyBranch(random, "b" + k + b, vehicles, before, random.nextInt(4) == 0));
+            }
+            long first = random.nextInt(5) == 0 ? before - 10 : 0;
+            long last = random.nextInt(5) == 0 ? before + 10 : FREE;
+            long least = random.nextInt(3) * 10L;
+            stops.add(new PlanStop("t" + k, first, last, least, random.nextInt(4) == 0 ? least + 20 : FREE,
+                    1 + random.nextInt(6), branches));
+        }
+        List<Objective> order = random.nextBoolean() ? List.of(Objective.EXCESS, Objective.COPPER, Objective.LENGTH)
+                : List.of(Objective.COPPER, Objective.EXCESS, Objective.LENGTH);
+        return new PlanProblem(List.of(new PlanTrunk("main", stops)), vehicles, 10, order);
+    }
+
+    private static PlanBranch tinyBranch(Random random, String name, int vehicles, long around, boolean parent) {
+        List<Ask> asks = new ArrayList<>();
+        List<Ask> onIt = new ArrayList<>();
+        for (int v = 0; v < vehicles; v++) {
+            if (v == 0 || random.nextInt(5) > 0) {
+                long need = 20 + random.nextInt(20);
+                long allowance = random.nextInt(4);
+                asks.add(new Ask(v, Math.max(0, around - 12 + random.nextInt(25)), need + allowance, need - allowance));
+                onIt.add(new Ask(v, random.nextInt(20), 15 + random.nextInt(10), 12));
+            }
+        }
+        List<PlanStop> stops = !parent ? List.of() : List.of(new PlanStop("s" + name, 0, FREE, 0, FREE, 2,
+                List.of(new PlanBranch("c" + name, constant(1, 4), OptionalLong.empty(), 45 + random.nextInt(30), 30,
+                        FREE, 3, 1, onIt, List.of()))));
+        return new PlanBranch(name, constant(random.nextInt(3), random.nextInt(6)),
+                random.nextInt(8) == 0 ? OptionalLong.of(50) : OptionalLong.empty(), 25 + random.nextInt(40),
+                10 + random.nextInt(20), random.nextInt(6) == 0 ? 60 : FREE, 1 + random.nextInt(5),
+                1 + random.nextInt(9), asks, stops);
+    }
+
+    /** A harness of ordinary size for vehicles that differ by some centimetres; lengths in nanometres. */
+    static PlanProblem ordinary(int seed, int vehicles, int places) {
+        return sized(seed, vehicles, places, 25);
+    }
+
+    /** The same for vehicles that differ by so much that one harness seldom serves all. */
+    static PlanProblem apart(int seed, int vehicles, int places) {
+        return sized(seed, vehicles, places, 170);
+    }
+
+    private static PlanProblem sized(int seed, int vehicles, int places, int spread) {
+        long mm = 1_000_000;
+        Random random = new Random(seed);
+        List<PlanStop> stops = new ArrayList<>();
+        long station = 0;
+        for (int k = 0; k < places; k++) {
+            station += 60 + random.nextInt(120);
+            List<Ask> asks = new ArrayList<>();
+            long need = 120 + random.nextInt(400);
+            for (int v = 0; v < vehicles; v++) {
+                if (v == k % vehicles || random.nextInt(10) > 0) {
+                    long length = need + random.nextInt(41) - 20;
+                    long allowance = 8 + random.nextInt(10);
+                    long at = Math.max(0, station + random.nextInt(2 * spread + 1) - spread);
+                    asks.add(new Ask(v, at * mm, (length + allowance) * mm, (length - allowance) * mm));
+                }
+            }
+            stops.add(new PlanStop("t" + k, 0, FREE * mm, 20 * mm, FREE * mm, 20 + 12L * (places - k),
+                    List.of(new PlanBranch("b" + k, constant(0, 25 * mm), OptionalLong.empty(), 250 * mm, 150 * mm,
+                            FREE * mm, 10 + random.nextInt(40), asks.size(), asks, List.of()))));
+        }
+        return new PlanProblem(List.of(new PlanTrunk("main", stops)), vehicles, 5 * mm,
+                List.of(Objective.EXCESS, Objective.COPPER, Objective.LENGTH));
+    }
+}

@@ -1,0 +1,180 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.fit.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.loomwright.quantity.Cancel;
+import org.loomwright.quantity.CutTolerance;
+import org.loomwright.quantity.Length;
+import org.loomwright.quantity.Tolerance;
+
+/** What must hold of every plan, whatever the figures. */
+class PlanPropertiesTest {
+
+    private static final int SEEDS = 40;
+
+    private static Optional<HarnessPlan.Solution> plan(PlanProblem problem) {
+        return new RigidPlanner().plan(problem, Cancel.NEVER).found();
+    }
+
+    private static PlanProblem with(PlanProblem problem, UnaryOperator<PlanBranch> change, long grid,
+            UnaryOperator<PlanStop> stop) {
+        return new PlanProblem(problem.trunks().stream().map(trunk -> new PlanTrunk(trunk.name(), trunk.stops().stream()
+                .map(each -> stop.apply(new PlanStop(each.name(), each.first(), each.last(), each.leastGap(),
+                        each.mostGap(), each.weight(), each.branches().stream().map(change).toList())))
+                .toList())).toList(), problem.vehicles(), grid, problem.order());
+    }
+
+    private static PlanBranch asking(PlanBranch branch, List<Ask> asks) {
+        return new PlanBranch(branch.name(), branch.made(), branch.pinned(), branch.excessLimit(), branch.backLimit(),
+                branch.longest(), branch.weight(), branch.count(), asks, branch.stops());
+    }
+
+    @Test
+    void stationsThatAreAllFartherOffMoveThePlan() {
+        for (int seed = 0; seed < SEEDS; seed++) {
+            PlanProblem problem = Instances.ordinary(seed, 6, 6);
+            long shift = 7 * problem.grid();
+            PlanProblem moved = with(problem, branch -> asking(branch, branch.asks().stream().map(ask -> new Ask(
+                    ask.vehicle(), ask.station() + shift, ask.reach(), ask.spare())).toList()), problem.grid(),
+                    stop -> stop.name().equals("t0") ? new PlanStop(stop.name(), 0, stop.last(), 0, stop.mostGap(),
+                            stop.weight(), stop.branches()) : stop);
+            HarnessPlan.Solution one = plan(problem).orElseThrow();
+            HarnessPlan.Solution other = plan(moved).orElseThrow();
+            assertEquals(one.stations().entrySet().stream().collect(Collectors.toMap(Map.Entry::getKey,
+                    each -> each.getValue() + shift)), other.stations());
+            assertEquals(one.lengths(), other.lengths());
+        }
+    }
+
+    @Test
+    void everythingThreeTimesAsLongIsAPlanThreeTimesAsLong() {
+        for (int seed = 0; seed < SEEDS; seed++) {
+            PlanProblem problem = Instances.tiny(seed);
+            PlanProblem larger = with(problem, PlanPropertiesTest::tripled, 3 * problem.grid(), stop -> new PlanStop(
+                    stop.name(), 3 * stop.first(), 3 * stop.last(), 3 * stop.leastGap(), 3 * stop.mostGap(),
+                    stop.weight(), stop.branches()));
+            assertEquals(plan(problem).map(each -> List.of(3 * each.excess(), 3 * each.copper(), 3 * each.length())),
+                    plan(larger).map(each -> List.of(each.excess(), each.copper(), each.length())), "seed " + seed);
+        }
+    }
+
+    private static PlanBranch tripled(PlanBranch branch) {
+        Tolerance made = branch.made().of(Length.ZERO);
+        CutTolerance table = Instances.constant(3 * made.minus().nanometres(), 3 * made.plus().nanometres());
+        OptionalLong pinned = branch.pinned().isEmpty() ? branch.pinned() : OptionalLong.of(3 * branch.pinned()
+                .getAsLong());
+        return new PlanBranch(branch.name(), table, pinned, 3 * branch.excessLimit(), 3 * branch.backLimit(),
+                3 * branch.longest(), branch.weight(), branch.count(), branch.asks().stream().map(ask -> new Ask(
+                        ask.vehicle(), 3 * ask.station(), 3 * ask.reach(), 3 * ask.spare())).toList(),
+                branch.stops().stream().map(stop -> new PlanStop(stop.name(), 3 * stop.first(), 3 * stop.last(),
+                        3 * stop.leastGap(), 3 * stop.mostGap(), stop.weight(),
+                        stop.branches().stream().map(PlanPropertiesTest::tripled).toList())).toList());
+    }
+
+    @Test
+    void oneMoreVehicleNeverLowersTheExcess() {
+        for (int seed = 0; seed < SEEDS; seed++) {
+            PlanProblem problem = Instances.ordinary(seed, 8, 5);
+            long before = Long.MIN_VALUE;
+            for (int count = 1; count <= 8; count++) {
+                BitSet kept = new BitSet();
+                kept.set(0, count);
+                long excess = plan(Parts.vehicles(problem, kept)).orElseThrow().excess();
+                assertTrue(excess >= before, "seed " + seed + ", " + count + " vehicles");
+                before = excess;
+            }
+        }
+    }
+
+    @Test
+    void theOrderOfTheVehiclesDoesNotMatter() {
+        for (int seed = 0; seed < SEEDS; seed++) {
+            PlanProblem problem = Instances.ordinary(seed, 7, 5);
+            PlanProblem turned = with(problem, branch -> asking(branch, branch.asks().stream().map(ask -> new Ask(
+                    problem.vehicles() - 1 - ask.vehicle(), ask.station(), ask.reach(), ask.spare())).toList()
+                    .reversed()), problem.grid(), stop -> stop);
+            assertEquals(plan(problem), plan(turned));
+        }
+    }
+
+    /** Without any one vehicle or branch of it, a harness fits. */
+    @Test
+    void aConflictIsMinimal() {
+        int conflicts = 0;
+        for (int seed = 0; seed < 700; seed++) {
+            PlanProblem problem = Instances.tiny(seed);
+            Optional<Conflict> conflict = Conflict.of(problem, Cancel.NEVER);
+            assertEquals(plan(problem).isEmpty(), conflict.isPresent(), "seed " + seed);
+            if (conflict.isPresent()) {
+                conflicts++;
+                BitSet vehicles = new BitSet();
+                conflict.get().vehicles().forEach(vehicles::set);
+                PlanProblem core = Parts.branches(Parts.vehicles(problem, vehicles),
+                        new HashSet<>(conflict.get().branches()));
+                assertTrue(plan(core).isEmpty(), "seed " + seed);
+                for (int v : conflict.get().vehicles()) {
+                    BitSet less = (BitSet) vehicles.clone();
+                    less.clear(v);
+                    assertFalse(plan(Parts.vehicles(core, less)).isEmpty(), "seed " + seed + " without " + v);
+                }
+                for (String branch : conflict.get().branches()) {
+                    List<String> less = new ArrayList<>(conflict.get().branches());
+                    less.remove(branch);
+                    assertFalse(plan(Parts.branches(core, new HashSet<>(less))).isEmpty(), branch);
+                }
+            }
+        }
+        assertTrue(conflicts > 50, conflicts + " conflicts");
+    }
+
+    /** Every way to put the vehicles into groups is tried. */
+    @Test
+    void theFewestHarnessesAgreeWithExhaustion() {
+        int several = 0;
+        for (int seed = 0; seed < 60; seed++) {
+            PlanProblem problem = Instances.apart(seed, 5, 3);
+            List<BitSet> drawings = IntStream.range(0, 5).mapToObj(v -> {
+                BitSet one = new BitSet();
+                one.set(v);
+                return one;
+            }).toList();
+            FewestHarnesses.Answer answer = FewestHarnesses.of(problem, drawings, Cancel.NEVER);
+            int exhausted = groups(problem, 0, new ArrayList<>(), 5);
+            assertEquals(exhausted, answer.groups().size(), "seed " + seed);
+            assertTrue(answer.apart().size() <= exhausted);
+            several += exhausted > 1 ? 1 : 0;
+        }
+        assertTrue(several > 8, several + " of 60 need several");
+    }
+
+    private static int groups(PlanProblem problem, int next, List<BitSet> groups, int count) {
+        if (next == count) {
+            return groups.stream().allMatch(group -> plan(Parts.vehicles(problem, group)).isPresent()) ? groups.size()
+                    : Integer.MAX_VALUE;
+        }
+        int best = Integer.MAX_VALUE;
+        for (int i = 0; i <= groups.size(); i++) {
+            List<BitSet> with = new ArrayList<>(groups.stream().map(each -> (BitSet) each.clone()).toList());
+            if (i == with.size()) {
+                with.add(new BitSet());
+            }
+            with.get(i).set(next);
+            best = Math.min(best, groups(problem, next + 1, with, count));
+        }
+        return best;
+    }
+}
