@@ -31,6 +31,9 @@ import org.loomwright.rules.standard.StandardRules;
 record CheckOutput(List<Outcome> outcomes, List<Checked> checked, Flags flags, Optional<Baseline.Compared> compared,
         Optional<SinceRevision.Since> since) {
 
+    /** As text, unless all are asked for; the other formats have all. */
+    private static final int MOST_OF_A_RULE = 50;
+
     /** The highest of the codes of all projects. */
     int exitCode() {
         return checked.size() < outcomes.size() ? Exit.BAD_CALL : objects() ? Exit.FINDINGS : Exit.FINE;
@@ -81,7 +84,8 @@ record CheckOutput(List<Outcome> outcomes, List<Checked> checked, Flags flags, O
     private void text(Door door) {
         CheckText text = new CheckText(Desk.palette(door));
         for (Checked each : checked) {
-            door.out().print(text.findings(each, flags.shown()));
+            door.out().print(text.findings(each, flags.shown(),
+                    flags.shown().known() ? Integer.MAX_VALUE : MOST_OF_A_RULE));
         }
         if (!flags.quiet()) {
             checked.forEach(each -> door.out().print(text.summary(each)));

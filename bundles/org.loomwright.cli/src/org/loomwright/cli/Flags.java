@@ -59,7 +59,8 @@ record Flags(Format format, Severity failOn, boolean never, Shown shown, boolean
     static void checkingForServers(CommandSpec spec) {
         judging(spec, List.of(Format.values()), "error, warning (default), note or never");
         showing(spec);
-        spec.addOption(flag(ALL, "Also print all that does not count: inherited, accepted and known findings."));
+        spec.addOption(flag(ALL, "Also print all that does not count: inherited, accepted and known findings;"
+                + " in text, every finding however many a rule has."));
     }
 
     private static void showing(CommandSpec spec) {

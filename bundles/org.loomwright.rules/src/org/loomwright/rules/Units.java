@@ -106,7 +106,7 @@ final class Units {
     private List<Target> housings(WiringView view) {
         List<Target> targets = new ArrayList<>();
         Map<String, List<WireEnd>> ends = new HashMap<>();
-        WireEnd.of(view).stream().filter(end -> end.node().kind() == Node.Kind.CAVITY)
+        WireEnd.there(view).stream().filter(end -> end.node().kind() == Node.Kind.CAVITY)
                 .forEach(end -> ends.computeIfAbsent(end.node().element(), key -> new ArrayList<>()).add(end));
         for (ConnectorView connector : view.connectors().values()) {
             targets.add(new Target.OfHousing(view, connector, ends.getOrDefault(connector.name(), List.of()),

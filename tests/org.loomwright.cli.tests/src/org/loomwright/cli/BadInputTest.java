@@ -87,10 +87,10 @@ class BadInputTest {
     }
 
     @Test
-    void aFileOverEightMegabytesIsAFindingAndIsNotRead() throws IOException {
+    void aFileOverFourMegabytesIsAFindingAndIsNotRead() throws IOException {
         file("p/orrin.loom", PLATFORM);
         try (RandomAccessFile large = new RandomAccessFile(folder.resolve("p/large.loom").toFile(), "rw")) {
-            large.setLength((8L << 20) + 1);
+            large.setLength((4L << 20) + 1);
         }
         check("p").finds("file-too-big", "p/large.loom:1:1");
     }

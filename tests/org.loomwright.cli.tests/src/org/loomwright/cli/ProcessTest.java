@@ -75,17 +75,17 @@ class ProcessTest {
     @Test
     void printsUtf8WhateverTheEncodingOfTheMachineAndNothingElse() throws Exception {
         Process process = start(List.of("-Dstdout.encoding=US-ASCII", "-Dfile.encoding=ISO-8859-1",
-                "-Duser.language=tr"), "check", "w.loom");
+                "-Duser.language=tr"), "check", "w.loom", "--all");
         String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertEquals(Exit.FINDINGS, end(process));
         assertEquals("", Files.readString(folder.resolve("err")));
-        assertEquals(Call.in(folder, "check", "w.loom").out(), out);
+        assertEquals(Call.in(folder, "check", "w.loom", "--all").out(), out);
         assertTrue(out.contains("\"± 899\""), "the text is cut");
     }
 
     @Test
     void aReaderThatStopsReadingIsNoFault() throws Exception {
-        Process process = start(List.of(), "check", "w.loom");
+        Process process = start(List.of(), "check", "w.loom", "--all");
         try (InputStream out = process.getInputStream()) {
             assertTrue(out.read() >= 0);
         }

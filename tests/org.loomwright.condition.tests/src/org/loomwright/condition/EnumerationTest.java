@@ -18,10 +18,10 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
 /**
- * Everything that conditions answer, against the plain enumeration of the vehicles of some hundred random platforms.
+ * Everything that conditions answer, against the plain enumeration of the vehicles of 500 random platforms.
  */
 class EnumerationTest {
-    private static final int PLATFORMS = 80;
+    private static final int PLATFORMS = 500;
 
     private interface Check {
         void check(RandomPlatform platform, Vehicles vehicles, Enumeration enumeration);

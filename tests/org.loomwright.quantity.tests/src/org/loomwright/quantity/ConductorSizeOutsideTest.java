@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -84,6 +86,34 @@ class ConductorSizeOutsideTest {
         for (String[] row : rows) {
             near(row[1], computed.get(row[0]), Double.parseDouble(row[2]));
         }
+    }
+
+    /** Plain copper of the printed section: never above the printed maximum of tinned strands, and close below it. */
+    @TestFactory
+    Stream<DynamicTest> copperOfThePrintedSectionKeepsThePublishedResistance() throws IOException {
+        List<String[]> rows = Table.rows("ac43-wire.csv");
+        assertEquals(17, rows.size());
+        return rows.stream().map(row -> dynamicTest(row[0] + " awg", () -> {
+            double share = printedSection(row).ohmPerMetre20() * 1e3 * FOOT / Double.parseDouble(row[1]);
+            assertTrue(share > 0.75 && share <= 1, "share of the printed maximum: " + share);
+        }));
+    }
+
+    /** The chart rests on the table's maximum resistance, so copper of that section drops less, by the same share. */
+    @TestFactory
+    Stream<DynamicTest> workedVoltageDrops() throws IOException {
+        Map<String, String[]> wires = new TreeMap<>();
+        Table.rows("ac43-wire.csv").forEach(row -> wires.put(row[0], row));
+        return Table.rows("ac43-drop.csv").stream().map(row -> dynamicTest(row[0] + " awg, " + row[1] + " ft", () -> {
+            double ohms = printedSection(wires.get(row[0])).ohmPerMetre20() * FOOT * Double.parseDouble(row[1]);
+            double share = ohms * Double.parseDouble(row[2]) / Double.parseDouble(row[3]);
+            assertTrue(share > 0.84 && share < 0.90, "share of the printed drop: " + share);
+        }));
+    }
+
+    private static ConductorSize printedSection(String[] row) {
+        return ConductorSize.metric(BigDecimal.valueOf(Double.parseDouble(row[2]) * CIRCULAR_MIL)
+                .setScale(4, RoundingMode.HALF_EVEN).toPlainString());
     }
 
     private static void near(String expected, double actual, double share) {

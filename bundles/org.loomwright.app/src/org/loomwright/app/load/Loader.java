@@ -30,8 +30,11 @@ import org.loomwright.quantity.Progress;
  */
 public final class Loader {
 
-    /** The largest file that is read, in bytes; a larger one is refused before it is parsed. */
-    public static final int LARGEST = 8 << 20;
+    /**
+     * The largest file that is read, in bytes; a larger one is refused before it is parsed. With 512 MB of memory one
+     * of this size and 96,000 wires is read and checked, one of twice the size is not.
+     */
+    public static final int LARGEST = 4 << 20;
 
     /** Code of the problem of a file that is larger than {@link #LARGEST}. */
     public static final String TOO_BIG = "file-too-big";

@@ -4,6 +4,9 @@ package org.loomwright.app.print;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import org.loomwright.app.Checked;
 import org.loomwright.app.Contents;
 import org.loomwright.app.OpenProject.Opened;
@@ -32,16 +35,25 @@ public final class CheckText {
 
     /** The findings that are to be shown, in order. */
     public String findings(Checked checked, Shown shown) {
+        return findings(checked, shown, Integer.MAX_VALUE);
+    }
+
+    /** The same, with at most so many of each rule; a line each says of which rules there are more. */
+    public String findings(Checked checked, Shown shown, int mostOfARule) {
+        Map<String, Integer> count = new TreeMap<>();
         StringBuilder out = new StringBuilder();
         FindingText text = new FindingText(checked.texts(), checked.place().prefix(), palette);
         for (Finding finding : shown.of(checked)) {
             if (checked.isKnown(finding)) {
                 text.appendKnown(finding, out);
-            } else {
+            } else if (count.merge(finding.rule(), 1, Integer::sum) <= mostOfARule) {
                 text.append(finding, out);
             }
         }
-        return out.toString();
+        count.values().removeIf(each -> each <= mostOfARule);
+        count.forEach((rule, each) -> out.append(String.format(Locale.ROOT, "and %,d more of %s; --all shows them\n",
+                each - mostOfARule, rule)));
+        return out.append(count.isEmpty() ? "" : "\n").toString();
     }
 
     /** One line: {@code orrin: 1 error, 2 warnings in 11 files (7 drawings, 1 harness, 1 kit)}. */

@@ -22,7 +22,8 @@ import org.loomwright.app.BadCall;
 /**
  * Writes files whole: each first under another name in the same folder, all of them moved into place when the last one
  * is written. A reader never sees half a file, and a full disk leaves what was there before. A file that already holds
- * the same bytes is left as it is.
+ * the same bytes is left as it is. What a killed process left behind of a file is removed when the file is written
+ * next.
  */
 public final class WholeFiles {
 
@@ -96,8 +97,10 @@ public final class WholeFiles {
             for (Map.Entry<Path, byte[]> each : files.entrySet()) {
                 at = each.getKey();
                 Files.createDirectories(at.toAbsolutePath().getParent());
+                Drafts drafts = Drafts.of(at);
+                drafts.sweep();
                 if (!holds(at, each.getValue())) {
-                    Path draft = draft(at);
+                    Path draft = drafts.mine();
                     waiting.put(draft, at);
                     Files.write(draft, each.getValue(), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
                     keepPermissions(at, draft);
@@ -119,10 +122,6 @@ public final class WholeFiles {
     private static boolean holds(Path file, byte[] content) throws IOException {
         return Files.isRegularFile(file) && Files.size(file) == content.length
                 && Arrays.equals(Files.readAllBytes(file), content);
-    }
-
-    private static Path draft(Path file) {
-        return file.resolveSibling("." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part");
     }
 
     private static void keepPermissions(Path old, Path draft) throws IOException {

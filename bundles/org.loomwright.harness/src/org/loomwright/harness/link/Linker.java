@@ -196,6 +196,9 @@ final class Linker {
     }
 
     private List<String> covers(Problems own, Wiring wiring, PlatformView platform) {
+        if (wiring.ours().covers().isEmpty()) {
+            return List.of();
+        }
         Set<String> drawings = new TreeSet<>(new NaturalOrder());
         wirings.values().stream().filter(each -> !each.isHarness()).forEach(each -> drawings.add(each.name().text()));
         List<String> covers = new ArrayList<>();

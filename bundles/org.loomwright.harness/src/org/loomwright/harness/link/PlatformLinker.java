@@ -2,10 +2,13 @@
 package org.loomwright.harness.link;
 
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.loomwright.condition.Choices;
 import org.loomwright.condition.Vehicles;
 import org.loomwright.harness.Device;
@@ -43,6 +46,7 @@ final class PlatformLinker {
         names("zones", platform.zones().stream().map(Platform.Zone::name).toList());
         names("positions", platform.positions().stream().map(Platform.Position::name).toList());
         names("modes", platform.modes().stream().map(Platform.Mode::name).toList());
+        modes(platform);
         List<String> zones = platform.zones().stream().map(zone -> zone.name().text()).toList();
         for (Platform.Place place : platform.places()) {
             facts.condition(place.when(), place.span(), vehicles.all());
@@ -68,6 +72,27 @@ final class PlatformLinker {
             facts.known("ground", device.grounded(), grounds);
         }
         return new PlatformView(platform, vehicles, Collections.unmodifiableMap(devices));
+    }
+
+    /** Reports each mode that extends itself in the end, once a ring: at the mode that comes first. */
+    private void modes(Platform platform) {
+        Map<String, Platform.Mode> modes = new LinkedHashMap<>();
+        platform.modes().forEach(each -> modes.putIfAbsent(each.name().text(), each));
+        Set<String> done = new HashSet<>();
+        for (Platform.Mode mode : modes.values()) {
+            Set<String> way = new LinkedHashSet<>();
+            Platform.Mode at = mode;
+            while (at != null && !done.contains(at.name().text()) && way.add(at.name().text())) {
+                at = at.parent().map(Ref::text).map(modes::get).orElse(null);
+            }
+            if (at == mode && way.contains(mode.name().text())) {
+                problems.add("mode-circle", mode.name().span(), "mode \"" + mode.name()
+                        + "\" extends itself in the end" + (way.size() > 1 ? ", by way of "
+                        + String.join(", ", way.stream().skip(1).limit(5).toList()) : ""),
+                        "let one of the modes stand alone");
+                done.addAll(way);
+            }
+        }
     }
 
     private void names(String sort, List<Name> names) {

@@ -208,20 +208,37 @@ final class WiringLinker {
                 problems.twice("wires of circuit " + circuit.name(), wire.name(), before);
             }
             Condition present = facts.condition(wire.when(), wire.span(), inCircuit);
-            List<Fact<Ref>> cables = wire.cables().isEmpty() ? wiring.defaults().cable() : wire.cables();
+            List<Case<Part>> cables = facts.cases("cable", wire.cables(), present, facts::part);
+            Condition uncabled = left(present, cables);
             List<Case<Colour>> own = colours(wire.colours(), present);
             wires.add(new WireView(owner, circuit, wire, present,
                     facts.cases("size", wire.sizes(), present, Optional::of),
-                    facts.cases("cable", cables, present, facts::part),
-                    own.isEmpty() ? within(ofCircuit, present) : own,
+                    joined(cables, uncabled.isNever() ? List.of()
+                            : facts.cases("cable", wiring.defaults().cable(), uncabled, facts::part)),
+                    joined(own, within(ofCircuit, left(present, own))),
                     facts.cases("start", wire.from(), present, this::end),
                     facts.cases("end", wire.to(), present, this::end),
                     facts.cases("length", wire.lengths(), present, Optional::of)));
         }
     }
 
+    /** The vehicles for which none of the cases says anything, so that what holds otherwise does. */
+    private static <T> Condition left(Condition present, List<Case<T>> cases) {
+        Condition left = present;
+        for (Case<T> each : cases) {
+            left = left.minus(each.when());
+        }
+        return left;
+    }
+
+    private static <T> List<Case<T>> joined(List<Case<T>> own, List<Case<T>> otherwise) {
+        return own.isEmpty() ? otherwise : otherwise.isEmpty() ? own
+                : Stream.concat(own.stream(), otherwise.stream()).toList();
+    }
+
     private static <T> List<Case<T>> within(List<Case<T>> cases, Condition present) {
-        return cases.stream().map(each -> new Case<>(each.value(), each.when().and(present), each.span())).toList();
+        return present.isNever() ? List.of()
+                : cases.stream().map(each -> new Case<>(each.value(), each.when().and(present), each.span())).toList();
     }
 
     private List<Case<Colour>> colours(List<Fact<Colour>> stated, Condition present) {

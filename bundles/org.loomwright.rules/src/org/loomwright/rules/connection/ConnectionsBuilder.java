@@ -160,7 +160,7 @@ final class ConnectionsBuilder {
 
     private void wires(WiringView view, Condition fitted) {
         for (WireView wire : view.wires()) {
-            List<WireEnd> ends = WireEnd.of(wire);
+            List<WireEnd> ends = WireEnd.there(view, wire);
             ends.forEach(end -> used.computeIfAbsent(key(end.node()), key -> new LinkedHashSet<>())
                     .add(spot(view, end.node()).pin()));
             for (WireEnd from : ends.stream().filter(WireEnd::start).toList()) {

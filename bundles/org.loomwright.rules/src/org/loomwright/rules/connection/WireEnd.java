@@ -42,6 +42,37 @@ public record WireEnd(WireView wire, boolean start, Node node, Condition when, R
         return ends;
     }
 
+    /**
+     * Returns the ends of a wire that are at something, in the vehicles that have it. Where the connector, splice, stud
+     * or device is missing, the wire ends nowhere.
+     */
+    public static List<WireEnd> there(WiringView view, WireView wire) {
+        List<WireEnd> there = new ArrayList<>();
+        for (WireEnd end : of(wire)) {
+            present(view, end.node()).map(end.when()::and).filter(when -> !when.isNever()).ifPresent(when ->
+                    there.add(new WireEnd(wire, end.start(), end.node(), when, end.target(), end.cavity())));
+        }
+        return there;
+    }
+
+    /** The same for all wires of a drawing or harness, in source order. */
+    public static List<WireEnd> there(WiringView view) {
+        List<WireEnd> there = new ArrayList<>();
+        view.wires().forEach(wire -> there.addAll(there(view, wire)));
+        return there;
+    }
+
+    private static Optional<Condition> present(WiringView view, Node node) {
+        return switch (node.kind()) {
+            case CAVITY -> Optional.ofNullable(view.connectors().get(node.element())).map(each -> each.when());
+            case SPLICE -> Optional.ofNullable(view.splices().get(node.element())).map(each -> each.when());
+            case STUD -> Optional.ofNullable(view.studs().get(node.element())).map(each -> each.when());
+            case PIN -> Optional.ofNullable((node.owner().equals(view.name()) ? view.devices()
+                    : view.platform().devices()).get(node.element())).map(each -> each.when());
+            case NOWHERE -> Optional.empty();
+        };
+    }
+
     private static void add(WireView wire, boolean start, List<Case<Node>> cases, List<Fact<Circuit.End>> facts,
             List<WireEnd> ends) {
         for (Case<Node> each : cases) {

@@ -2,15 +2,14 @@
 package org.loomwright.rules.marking;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.loomwright.condition.Condition;
 import org.loomwright.harness.Colour;
 import org.loomwright.harness.link.Case;
 import org.loomwright.harness.link.Node;
+import org.loomwright.harness.link.WireView;
 import org.loomwright.rules.Draft;
 import org.loomwright.rules.Findings;
 import org.loomwright.rules.Rule;
@@ -74,9 +73,12 @@ public final class ColoursAlikeInHousing implements Rule<Target.OfHousing> {
             for (Coloured before : ends.subList(0, later)) {
                 Condition shared = before.when().and(end.when());
                 if (!before.circuit().equals(end.circuit()) && !before.end().node().equals(end.end().node())
-                        && !shared.isNever() && !grounds(target, before.circuit(), end.circuit())) {
-                    both = both.or(shared);
-                    others.add(before);
+                        && !shared.isNever()) {
+                    shared = shared.minus(grounds(target, before.circuit(), end.circuit()));
+                    if (!shared.isNever()) {
+                        both = both.or(shared);
+                        others.add(before);
+                    }
                 }
             }
             if (!others.isEmpty()) {
@@ -95,13 +97,20 @@ public final class ColoursAlikeInHousing implements Rule<Target.OfHousing> {
         }
     }
 
-    private static boolean grounds(Target.OfHousing target, String one, String other) {
-        Set<String> grounded = new HashSet<>();
-        for (WireEnd end : WireEnd.of(target.wiring())) {
-            if (end.node().kind() == Node.Kind.STUD) {
-                grounded.add(end.wire().circuit().name().text());
+    /** The vehicles in which both circuits end at a ground stud. */
+    private static Condition grounds(Target.OfHousing target, String one, String other) {
+        return grounded(target, one).and(grounded(target, other));
+    }
+
+    private static Condition grounded(Target.OfHousing target, String circuit) {
+        Condition grounded = target.connector().when().vehicles().none();
+        for (WireView wire : target.wiring().wires()) {
+            if (wire.circuit().name().text().equals(circuit)) {
+                for (WireEnd end : WireEnd.there(target.wiring(), wire)) {
+                    grounded = end.node().kind() == Node.Kind.STUD ? grounded.or(end.when()) : grounded;
+                }
             }
         }
-        return grounded.contains(one) && grounded.contains(other);
+        return grounded;
     }
 }

@@ -54,7 +54,7 @@ public final class MateDoesNotMatch implements Rule<Target.OfPlatform> {
         Half.Known known = new Half.Known(target);
         Map<String, List<WireEnd>> ends = new HashMap<>();
         for (WiringView view : target.wirings()) {
-            WireEnd.of(view).stream().filter(end -> end.node().kind() == Node.Kind.CAVITY)
+            WireEnd.there(view).stream().filter(end -> end.node().kind() == Node.Kind.CAVITY)
                     .forEach(end -> ends.computeIfAbsent(end.node().owner() + ":" + end.node().element(),
                             key -> new ArrayList<>()).add(end));
         }
@@ -171,10 +171,11 @@ public final class MateDoesNotMatch implements Rule<Target.OfPlatform> {
         /** A wired cavity of one half that meets nothing in the other. */
         private void wired(WireEnd end, CavityMap map, List<Case<Part>> others, String words, Span declared) {
             String cavity = end.node().pin();
-            if (cavity.isEmpty() || mapped(end)) {
+            Condition here = cavity.isEmpty() ? end.when().vehicles().none()
+                    : end.when().and(mate.when()).minus(mapped(end));
+            if (here.isNever()) {
                 return;
             }
-            Condition here = end.when().and(mate.when());
             Map<Part, Condition> lacking = new LinkedHashMap<>();
             map.meets(cavity).forEach((meets, when) -> lacking(others, meets, here.and(when))
                     .forEach((part, where) -> lacking.merge(part, where, Condition::or)));
@@ -192,12 +193,17 @@ public final class MateDoesNotMatch implements Rule<Target.OfPlatform> {
                     .report());
         }
 
-        /** Whether a map of this connector names what the cavity meets; then the map is at fault, not the wire. */
-        private boolean mapped(WireEnd end) {
-            return connector.connector().cavities().stream().anyMatch(fact ->
-                    fact.kind() == Connector.CavityKind.MAP && fact.cavity().text().equals(end.node().pin())
-                            && end.node().element().equals(connector.name())
-                            && end.node().owner().equals(connector.owner()));
+        /** Where a map of this connector names what the cavity meets; then the map is at fault, not the wire. */
+        private Condition mapped(WireEnd end) {
+            Condition mapped = end.when().vehicles().none();
+            for (Connector.CavityFact fact : connector.connector().cavities()) {
+                if (fact.kind() == Connector.CavityKind.MAP && fact.cavity().text().equals(end.node().pin())
+                        && end.node().element().equals(connector.name())
+                        && end.node().owner().equals(connector.owner())) {
+                    mapped = mapped.or(end.when().vehicles().resolve(fact.when()).condition());
+                }
+            }
+            return mapped;
         }
 
         /** The vehicles in which one half has a cavity itself; where it has not, that is another rule's finding. */

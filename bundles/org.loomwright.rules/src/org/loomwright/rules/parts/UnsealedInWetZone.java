@@ -52,11 +52,11 @@ public final class UnsealedInWetZone implements Rule<Target.OfHousing> {
         }
         Map<String, Condition> plugs = facts(target, Connector.CavityKind.PLUG);
         Condition none = target.connector().when().vehicles().none();
-        Condition sealed = seals.values().stream().reduce(none, Condition::or);
+        Condition sealed = seals.values().stream().reduce(none, Condition::or).and(placed(target));
         for (String cavity : cavities(target)) {
             Condition wired = FittedPart.ends(target, cavity).stream().map(WireEnd::when)
                     .reduce(none, Condition::or);
-            Condition open = sealed.minus(seals.getOrDefault(cavity, none));
+            Condition open = sealed.minus(seals.getOrDefault(cavity, none)).and(has(target, cavity));
             Draft wire = draft(target, zone.get(), cavity, open.and(wired), "wired", findings)
                     .says("cavity " + cavity + " of " + target.connector().name()
                             + " holds a wire without seal, beside others that are sealed")
@@ -65,7 +65,7 @@ public final class UnsealedInWetZone implements Rule<Target.OfHousing> {
                     .forEach(end -> wire.see(end.span(), "wire " + end.wire().label()));
             wire.report();
             draft(target, zone.get(), cavity,
-                    open.and(has(target, cavity)).minus(wired).minus(plugs.getOrDefault(cavity, none)), "empty",
+                    open.minus(wired).minus(plugs.getOrDefault(cavity, none)), "empty",
                     findings)
                     .says("cavity " + cavity + " of " + target.connector().name()
                             + " is empty and has no plug, beside others that are sealed")
@@ -106,6 +106,14 @@ public final class UnsealedInWetZone implements Rule<Target.OfHousing> {
             has = each.value().hasPin(cavity) ? has.or(each.when()) : has;
         }
         return has;
+    }
+
+    /** The vehicles in which it is in its zone: all but those that lack the branch that leads there. */
+    private static Condition placed(Target.OfHousing target) {
+        Connector connector = target.connector().connector();
+        Condition all = target.connector().when();
+        return connector.place().isPresent() ? all : connector.branch().flatMap(ref -> target.wiring().run(ref.text()))
+                .map(run -> all.and(target.wiring().platform().vehicles().resolve(run.when()).condition())).orElse(all);
     }
 
     private static Optional<Platform.Zone> zone(Target.OfHousing target) {

@@ -10,6 +10,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.loomwright.condition.Condition;
+import org.loomwright.geometry.RoutedWire;
 import org.loomwright.harness.Span;
 import org.loomwright.harness.link.Case;
 import org.loomwright.harness.link.WireView;
@@ -18,9 +19,9 @@ import org.loomwright.quantity.SizeSystem;
 import org.loomwright.rules.Draft;
 import org.loomwright.rules.Findings;
 import org.loomwright.rules.Rule;
-import org.loomwright.rules.RuleInfo;
 import org.loomwright.rules.RuleInfo.Kind;
 import org.loomwright.rules.RuleInfo.Scope;
+import org.loomwright.rules.RuleInfo;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.Target;
 import org.loomwright.rules.ampacity.Ampacity;
@@ -103,12 +104,21 @@ public final class FuseExceedsWire implements Rule<Target.OfNetwork> {
             for (Edge edge : reached.values()) {
                 if (edge.link() instanceof Link.OfWire wire && edge.protection() == Protection.NONE && asked(wire)) {
                     Condition when = behind.at(edge.a()).or(behind.at(edge.b())).and(edge.when());
-                    if (!when.isNever()) {
-                        wire(wire, when);
+                    Condition lost = lost(wire, when);
+                    for (Condition part : List.of(when.minus(lost), lost)) {
+                        if (!part.isNever()) {
+                            wire(wire, part);
+                        }
                     }
                 }
             }
             unjudged.forEach(this::note);
+        }
+
+        /** Where the way of a wire is not known, less is known of it than in the other vehicles. */
+        private Condition lost(Link.OfWire wire, Condition when) {
+            RoutedWire routed = target.shapes().of(fitment.fitted().get(wire.wire().owner()).view()).route(wire.wire());
+            return routed == null ? when.vehicles().none() : routed.lost().and(when);
         }
 
         /** With something of ours fitted, only what ours has a part in; the rest is asked with the factory's alone. */

@@ -50,8 +50,8 @@ final class ZonesTouched {
     /** The zones that a wire touches, hottest first; those that state no temperature are left out. */
     static List<Touch> of(WiringView view, WireView wire, Shapes.Shape shape) {
         ZonesTouched touched = new ZonesTouched(view);
-        for (WireEnd end : WireEnd.of(wire)) {
-            touched.place(end.node()).ifPresent(place -> touched.add(place, end.when()));
+        for (WireEnd end : WireEnd.there(view, wire)) {
+            touched.place(end.node(), end.when());
         }
         RoutedWire routed = shape.route(wire);
         for (RoutedWire.Run run : routed == null ? List.<RoutedWire.Run>of() : routed.routes()) {
@@ -72,6 +72,7 @@ final class ZonesTouched {
         Map<String, Touch> zones = new LinkedHashMap<>();
         places.forEach((place, when) -> view.platform().zoneOf(place).ifPresent(zone -> zone.ambient()
                 .filter(ambient -> ambient.unit().dimension() == Dimension.TEMPERATURE)
+                .filter(ambient -> !when.isNever())
                 .ifPresent(ambient -> zones.merge(zone.name().text(), new Touch(zone, ambient.si(), place, when),
                         (one, other) -> new Touch(one.zone(), one.ambientC(), one.place(),
                                 one.when().or(other.when()))))));
@@ -91,15 +92,17 @@ final class ZonesTouched {
         };
     }
 
-    private Optional<String> place(Node node) {
-        return switch (node.kind()) {
+    private void place(Node node, Condition when) {
+        switch (node.kind()) {
             case CAVITY -> Optional.ofNullable(view.connectors().get(node.element()))
-                    .flatMap(each -> place(each.connector().place(), each.connector().branch()));
+                    .ifPresent(each -> place(each.connector().place(), each.connector().branch(), when));
             case STUD -> Optional.ofNullable(view.studs().get(node.element()))
-                    .flatMap(each -> place(each.stud().place(), each.stud().branch()));
-            case PIN -> device(node).flatMap(each -> place(each.device().place(), Optional.empty()));
-            case SPLICE, NOWHERE -> Optional.empty();
-        };
+                    .ifPresent(each -> place(each.stud().place(), each.stud().branch(), when));
+            case PIN -> device(node).ifPresent(each -> place(each.device().place(), Optional.empty(), when));
+            case SPLICE, NOWHERE -> {
+                // its way tells
+            }
+        }
     }
 
     private Optional<DeviceView> device(Node node) {
@@ -107,8 +110,12 @@ final class ZonesTouched {
                 .get(node.element()));
     }
 
-    private Optional<String> place(Optional<Ref> place, Optional<Ref> branch) {
-        return place.map(Ref::text).or(() -> branch.flatMap(ref -> view.run(ref.text()))
-                .flatMap(run -> run.to()).map(Ref::text));
+    /** The place that is named, or the one that a branch goes to in the vehicles that have the branch. */
+    private void place(Optional<Ref> place, Optional<Ref> branch, Condition when) {
+        place.ifPresent(named -> add(named.text(), when));
+        if (place.isEmpty()) {
+            branch.flatMap(ref -> view.run(ref.text())).ifPresent(run -> run.to().ifPresent(to -> add(to.text(),
+                    when.and(view.platform().vehicles().resolve(run.when()).condition()))));
+        }
     }
 }

@@ -2,7 +2,6 @@
 package org.loomwright.rules.wiring;
 
 import java.util.List;
-import org.loomwright.harness.link.Node;
 import org.loomwright.harness.link.WireView;
 import org.loomwright.rules.Findings;
 import org.loomwright.rules.Rule;
@@ -33,10 +32,10 @@ public final class WireToItself implements Rule<Target.OfCircuit> {
     @Override
     public void check(Target.OfCircuit target, Findings findings) {
         for (WireView wire : target.wires()) {
-            List<WireEnd> ends = WireEnd.of(wire);
+            List<WireEnd> ends = WireEnd.there(target.wiring(), wire);
             for (WireEnd start : ends.stream().filter(WireEnd::start).toList()) {
-                ends.stream().filter(end -> !end.start() && end.node().equals(start.node())
-                        && end.node().kind() != Node.Kind.NOWHERE).forEach(end -> report(wire, start, end, findings));
+                ends.stream().filter(end -> !end.start() && end.node().equals(start.node()))
+                        .forEach(end -> report(wire, start, end, findings));
             }
         }
     }

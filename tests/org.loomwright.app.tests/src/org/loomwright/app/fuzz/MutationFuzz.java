@@ -7,12 +7,18 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.loomwright.app.Texts;
 import org.loomwright.app.print.FindingText;
 import org.loomwright.app.print.Palette;
+import org.loomwright.harness.Element;
 import org.loomwright.harness.Source;
+import org.loomwright.harness.Wiring;
 import org.loomwright.harness.link.Project;
 import org.loomwright.lang.LoomReader;
 import org.loomwright.lang.SourceReader;
@@ -33,13 +39,16 @@ final class MutationFuzz {
     /** Lines and columns of a large terminal: no message is longer. */
     static final int SCREEN_LINES = 50;
     static final int SCREEN_CHARACTERS = 8_000;
-    static final int HANG_SECONDS = 20;
+    static final int HANG_SECONDS = 120;
 
     private final SourceReader reader = LoomReader.create();
     private final RuleEngine engine = StandardRules.engine();
     private final List<byte[]> files = new ArrayList<>();
     private final List<String> names = new ArrayList<>();
     private final List<Source> sources = new ArrayList<>();
+
+    /** Files by what they hold, so that a kit is damaged as often as a drawing. */
+    private final List<List<Integer>> kinds;
 
     /** What a round found out. */
     record Round(long seed, String file, int findings, long nanoseconds, List<String> faults) {
@@ -56,11 +65,32 @@ final class MutationFuzz {
             files.add(Files.readAllBytes(path));
             sources.add(reader.read(names.getLast(), files.getLast()));
         }
+        Map<String, List<Integer>> byKind = new TreeMap<>();
+        for (int i = 0; i < sources.size(); i++) {
+            for (String kind : kinds(sources.get(i))) {
+                byKind.computeIfAbsent(kind, key -> new ArrayList<>()).add(i);
+            }
+        }
+        kinds = List.copyOf(byKind.values());
+    }
+
+    private static Set<String> kinds(Source source) {
+        Set<String> kinds = new TreeSet<>();
+        for (Element element : source.elements()) {
+            kinds.add(element instanceof Wiring wiring ? wiring.kind().name() : element.getClass().getSimpleName());
+        }
+        return kinds;
+    }
+
+    /** How many kinds of files the example has. */
+    int kinds() {
+        return kinds.size();
     }
 
     /** Damages one file and checks the project. */
     Round round(long seed) {
-        int at = new Random(seed).nextInt(files.size());
+        List<Integer> ofKind = kinds.get((int) Math.floorMod(seed, kinds.size()));
+        int at = ofKind.get(new Random(seed).nextInt(ofKind.size()));
         byte[] damaged = new Mutations(seed).damage(files.get(at));
         List<String> faults = new ArrayList<>();
         long start = System.nanoTime();

@@ -92,4 +92,26 @@ class WholeFilesTest {
         assertEquals("rw-rw-r--",
                 PosixFilePermissions.toString(Files.getPosixFilePermissions(real)));
     }
+
+    @Test
+    void whatAKilledProcessLeftIsRemovedByTheNextWriteAndNothingElse() throws Exception {
+        Path file = folder.resolve("one.csv");
+        long gone = new ProcessBuilder("true").start().onExit().get().pid();
+        long self = ProcessHandle.current().pid();
+        Files.writeString(folder.resolve(".one.csv." + gone + ".part"), "half");
+        Files.writeString(folder.resolve(".one.csv." + self + ".part"), "half, of a process with my number");
+        Files.writeString(folder.resolve(".one.csv.1.part"), "of a process that is still there");
+        Files.writeString(folder.resolve(".one.csv.my.part"), "somebody's own");
+        Files.writeString(folder.resolve(".two.csv." + gone + ".part"), "of another file");
+        new WholeFiles().add(file, new byte[] {1}).write();
+        assertEquals(List.of(".one.csv.1.part", ".one.csv.my.part", ".two.csv." + gone + ".part", "one.csv"), left());
+    }
+
+    /** The long run of 1,000 kills is {@link KillsWhileWriting#main}; its result is in docs/performance.md. */
+    @Test
+    void everyFileIsOneWholeGenerationWheneverTheWriterIsKilled() throws Exception {
+        KillsWhileWriting.Outcome outcome = new KillsWhileWriting(folder, 7).kill(25);
+        assertEquals(List.of(), outcome.faults());
+        assertTrue(outcome.written() > 0 && outcome.halfway() > 0, outcome.toString());
+    }
 }
