@@ -5,12 +5,23 @@ import java.util.ArrayList;
 import java.util.List;
 import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.compare.Comparison;
+import org.loomwright.compare.FactComparer;
 import org.loomwright.compare.ProjectComparer;
 import org.loomwright.compare.consequence.Consequence;
 import org.loomwright.compare.consequence.Effect;
+import org.loomwright.compare.consequence.FindingsConsequence;
+import org.loomwright.compare.consequence.FitConsequence;
+import org.loomwright.compare.consequence.InterfaceConsequence;
+import org.loomwright.compare.consequence.LengthsConsequence;
 import org.loomwright.compare.consequence.Revision;
+import org.loomwright.fit.ChainJudge;
+import org.loomwright.fit.FitDefaults;
+import org.loomwright.fit.FitJudge;
+import org.loomwright.geometry.Copper;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.Progress;
+import org.loomwright.rules.RuleEngine;
+import org.loomwright.rules.Settings;
 import org.loomwright.rules.Severity;
 
 /**
@@ -29,6 +40,21 @@ public final class CompareRevisions {
     public CompareRevisions(ProjectComparer comparer, List<Consequence> consequences) {
         this.comparer = comparer;
         this.consequences = List.copyOf(consequences);
+    }
+
+    /**
+     * Compares fact by fact, and follows everything: what a sold kit can do no more, findings, fit, lengths and parts.
+     *
+     * @param rules    checks each side
+     * @param settings the day on which waivers are judged
+     * @param sold     true when the old side is known to be sold
+     */
+    public static CompareRevisions whole(RuleEngine rules, Settings settings, boolean sold) {
+        FitJudge judge = new ChainJudge();
+        FitDefaults defaults = FitDefaults.usual();
+        return new CompareRevisions(new FactComparer(), List.of(new InterfaceConsequence(judge, defaults, sold),
+                new FindingsConsequence(rules, settings), new FitConsequence(judge, defaults),
+                new LengthsConsequence(Copper.HANDBOOK), new PartsConsequence()));
     }
 
     /**

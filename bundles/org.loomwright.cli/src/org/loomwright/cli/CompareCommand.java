@@ -8,8 +8,8 @@ import org.loomwright.app.CompareRevisions.Compared;
 import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.app.print.CompareJson;
 import org.loomwright.app.print.CompareText;
-import org.loomwright.compare.FactComparer;
 import org.loomwright.quantity.Cancel;
+import org.loomwright.rules.standard.StandardRules;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -17,6 +17,7 @@ import picocli.CommandLine.ParseResult;
 final class CompareCommand implements Command {
 
     private static final String ALL = "--all";
+    private static final String SOLD = "--sold";
 
     @Override
     public String name() {
@@ -32,7 +33,8 @@ final class CompareCommand implements Command {
     public void describe(CommandSpec spec) {
         spec.addPositional(Flags.one(0, true, "OLD", "A folder with .loom files, or one file, as it was."));
         spec.addPositional(Flags.one(1, true, "NEW", "The same as it is now."));
-        spec.addOption(Flags.flag(ALL, "Print every line of what follows, not only the first ones."));
+        spec.addOption(Flags.flag(ALL, "Print everything, not only the first lines of each part."));
+        spec.addOption(Flags.flag(SOLD, "OLD has been sold: whatever it fitted and mated, NEW must too."));
         Flags.judging(spec);
     }
 
@@ -45,7 +47,8 @@ final class CompareCommand implements Command {
                     .getFirst();
             Opened now = Desk.open(language, door, List.of(arguments.matchedPositionalValue(1, "")), progress)
                     .getFirst();
-            compared = new CompareRevisions(new FactComparer(), List.of()).compare(old, now, Cancel.NEVER, progress);
+            compared = CompareRevisions.whole(StandardRules.engine(Desk.threads()), flags.settings(),
+                    arguments.hasMatchedOption(SOLD)).compare(old, now, Cancel.NEVER, progress);
         }
         if (flags.json()) {
             door.out().print(CompareJson.of(compared, flags.failOn()));

@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import org.loomwright.app.CompareRevisions.Compared;
 import org.loomwright.app.print.Palette.Tone;
 import org.loomwright.compare.Aspect;
+import org.loomwright.compare.Sort;
 import org.loomwright.compare.change.Change;
 import org.loomwright.compare.change.Felt;
 import org.loomwright.compare.consequence.Effect;
@@ -18,6 +19,7 @@ import org.loomwright.harness.Span;
 /** A comparison for people: the verdict in the first line, then the changes by class, then what follows from them. */
 public final class CompareText {
 
+    private static final int MOST_CHANGES = 25;
     private static final int MOST_LINES = 8;
 
     private final Palette palette;
@@ -27,7 +29,7 @@ public final class CompareText {
     /**
      * @param palette how words are set off
      * @param width   columns that a line should not pass
-     * @param all     true to print every line of what follows, not only the first ones
+     * @param all     true to print every change and every line of what follows, not only the first ones
      */
     public CompareText(Palette palette, int width, boolean all) {
         this.palette = palette;
@@ -44,7 +46,9 @@ public final class CompareText {
                     .filter(change -> change.aspect() == aspect).toList();
             if (!changes.isEmpty()) {
                 head(aspect.words() + " (" + aspect.attention().words() + ")", out);
-                changes.forEach(change -> change(change, compared, out));
+                int shown = all || changes.size() <= MOST_CHANGES ? changes.size() : MOST_CHANGES - 1;
+                changes.subList(0, shown).forEach(change -> change(change, compared, out));
+                more(changes.size() - shown, "  ", out);
             }
         }
         compared.effects().forEach(effect -> effect(effect, out));
@@ -58,9 +62,9 @@ public final class CompareText {
         int text = changes.size() - felt;
         List<String> words = new ArrayList<>();
         if (felt > 0) {
-            words.add(felt + (felt == 1 ? " change that is felt" : " changes that are felt"));
+            words.add(felt + (felt == 1 ? " change that vehicles feel" : " changes that vehicles feel"));
         } else {
-            words.add(text == 0 ? "no change" : "no change that is felt");
+            words.add(text == 0 ? "no change" : "no change that vehicles feel");
         }
         if (text > 0) {
             words.add(text + (text == 1 ? " place reads otherwise" : " places read otherwise"));
@@ -75,7 +79,8 @@ public final class CompareText {
     /** The one harness, drawing, kit or platform that everything is about, else the project. */
     private static String subject(Compared compared) {
         Set<String> homes = new TreeSet<>();
-        compared.comparison().changes().forEach(change -> homes.add(FactSheet.home(change.item())));
+        compared.comparison().changes().forEach(change -> homes.add(change.item().sort() == Sort.PART
+                ? compared.now().place().name() : FactSheet.home(change.item())));
         return homes.size() == 1 ? homes.iterator().next() : compared.now().place().name();
     }
 
@@ -105,8 +110,12 @@ public final class CompareText {
         head(effect.title(), out);
         int shown = all || effect.lines().size() <= MOST_LINES ? effect.lines().size() : MOST_LINES - 1;
         effect.lines().subList(0, shown).forEach(line -> line(line, out));
-        if (shown < effect.lines().size()) {
-            out.append("          and ").append(effect.lines().size() - shown).append(" more (--all)\n");
+        more(effect.lines().size() - shown, "          ", out);
+    }
+
+    private static void more(int left, String indent, StringBuilder out) {
+        if (left > 0) {
+            out.append(indent).append("and ").append(left).append(" more (--all)\n");
         }
     }
 
@@ -120,7 +129,7 @@ public final class CompareText {
             case OTHER -> Tone.FAINT;
             case BETTER -> Tone.GOOD;
         };
-        String mark = Cells.left(line.direction().words(), 6);
+        String mark = Cells.left(line.direction() == Effect.Direction.OTHER ? "" : line.direction().words(), 6);
         out.append("  ").append(palette.paint(tone, mark)).append("  ");
         List<String> lines = lines(Cells.printable(words), width - 10);
         out.append(lines.getFirst()).append('\n');

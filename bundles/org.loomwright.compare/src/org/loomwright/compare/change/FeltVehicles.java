@@ -23,8 +23,6 @@ import org.loomwright.harness.link.PlatformView;
 /** Works out which vehicles feel a change. */
 final class FeltVehicles {
 
-    private static final String OTHER_CHOICES = "the choices of the platform changed; told of the new platform";
-
     private final FactSheet old;
     private final FactSheet now;
     private final Map<String, Space> spaces = new HashMap<>();
@@ -125,16 +123,7 @@ final class FeltVehicles {
     }
 
     private Space space(String platform) {
-        return spaces.computeIfAbsent(platform, name -> {
-            PlatformView before = old.platforms().get(name);
-            PlatformView after = now.platforms().get(name);
-            if (before == null || after == null) {
-                return new Space(Stream.of(Optional.ofNullable(after), Optional.ofNullable(before))
-                        .flatMap(Optional::stream).map(PlatformView::vehicles).findFirst(), "");
-            }
-            boolean same = before.vehicles().choices().equals(after.vehicles().choices());
-            return new Space(Optional.of(after.vehicles()), same ? "" : OTHER_CHOICES);
-        });
+        return spaces.computeIfAbsent(platform, name -> Space.of(old, now, name));
     }
 
     /** The vehicles that become possible or impossible when the constraints of a platform change. */
@@ -147,7 +136,7 @@ final class FeltVehicles {
         Choices then = before.vehicles().choices();
         Choices here = after.vehicles().choices();
         if (!Objects.equals(then.axes(), here.axes())) {
-            return Felt.written("vehicles that can or cannot exist any more", OTHER_CHOICES);
+            return Felt.written("vehicles that can or cannot exist any more", Space.OTHER_CHOICES);
         }
         Vehicles free = Vehicles.of(new Choices(here.years(), here.breaks(), here.axes(), List.of(), List.of()));
         Condition was = allowed(free, then);

@@ -21,12 +21,12 @@ public final class Labels {
     }
 
     /** {@code 12d of front}. */
-    static String of(ItemId id) {
+    public static String of(ItemId id) {
         return name(id) + (id.owner().isEmpty() ? "" : " of " + FactSheet.home(id));
     }
 
     /** {@code 12d}. */
-    static String name(ItemId id) {
+    public static String name(ItemId id) {
         return id.sort() == Sort.WIRE
                 ? WireView.label(id.owner().substring(id.owner().lastIndexOf('/') + 1), id.name()) : id.name();
     }

@@ -9,11 +9,13 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 import org.loomwright.compare.ItemId;
 import org.loomwright.compare.facts.FactSheet;
 import org.loomwright.compare.facts.Item;
 import org.loomwright.compare.facts.Slot;
 import org.loomwright.compare.facts.Stated;
+import org.loomwright.compare.match.Matching;
 
 /** Applies changes to the side that they start from. Pure; linear in the size of the side. */
 public final class Replay {
@@ -41,9 +43,12 @@ public final class Replay {
                 }
             }
         }
+        Set<ItemId> taken = Set.copyOf(names.values());
+        UnaryOperator<ItemId> name = id -> names.containsKey(id) ? names.get(id)
+                : removed.contains(id) && taken.contains(id) ? Matching.gone(id) : id;
         Map<ItemId, Item> items = new TreeMap<>();
         old.items().values().stream().filter(item -> !removed.contains(item.id())).forEach(item -> {
-            Item renamed = item.renamed(id -> names.getOrDefault(id, id));
+            Item renamed = item.renamed(name);
             items.put(renamed.id(), renamed);
         });
         restated.forEach(each -> items.compute(each.item(), (id, item) -> restated(item, each)));

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.loomwright.compare.facts.FactSheet;
 import org.loomwright.compare.facts.Item;
 import org.loomwright.compare.facts.Property;
@@ -16,12 +17,15 @@ import org.loomwright.condition.Expression;
 import org.loomwright.condition.Resolution;
 import org.loomwright.condition.TooManyCombinations;
 import org.loomwright.condition.Vehicles;
+import org.loomwright.harness.link.PlatformView;
 
 /**
  * The vehicles on which conditions of both sides are compared: those of the new platform, those of the old one where it
  * is gone, none where neither side has a platform. A condition that does not resolve there is left as text.
  */
-final class Space {
+public final class Space {
+
+    static final String OTHER_CHOICES = "the choices of the platform changed; told of the new platform";
 
     private static final Slot EXISTS = Slot.of(Property.EXISTS);
 
@@ -34,16 +38,29 @@ final class Space {
         this.caveat = caveat;
     }
 
+    /** The vehicles of a platform that one or both sides have. */
+    public static Space of(FactSheet old, FactSheet now, String platform) {
+        PlatformView before = old.platforms().get(platform);
+        PlatformView after = now.platforms().get(platform);
+        if (before == null || after == null) {
+            return new Space(Stream.of(Optional.ofNullable(after), Optional.ofNullable(before))
+                    .flatMap(Optional::stream).map(PlatformView::vehicles).findFirst(), "");
+        }
+        boolean same = before.vehicles().choices().equals(after.vehicles().choices());
+        return new Space(Optional.of(after.vehicles()), same ? "" : OTHER_CHOICES);
+    }
+
     String caveat() {
         return caveat;
     }
 
-    Optional<Vehicles> vehicles() {
+    /** The vehicles; empty where neither side has the platform. */
+    public Optional<Vehicles> vehicles() {
         return vehicles;
     }
 
     /** The vehicles of a condition; empty where it means nothing here. */
-    Optional<Condition> resolve(Expression when) {
+    public Optional<Condition> resolve(Expression when) {
         return vehicles.flatMap(here -> known.computeIfAbsent(when.words(), any -> {
             try {
                 Resolution resolution = here.resolve(when);
@@ -55,7 +72,7 @@ final class Space {
     }
 
     /** The vehicles of all of the conditions; empty where one of them means nothing here. */
-    Optional<Condition> all(List<Expression> conditions) {
+    public Optional<Condition> all(List<Expression> conditions) {
         Optional<Condition> all = vehicles.map(Vehicles::all);
         for (Expression each : conditions) {
             if (all.isPresent() && !(each instanceof Expression.Always)) {
@@ -67,7 +84,7 @@ final class Space {
     }
 
     /** The conditions of an element: that of its harness, those of what it is part of, and its own. */
-    static List<Expression> conditions(FactSheet side, Item item) {
+    public static List<Expression> conditions(FactSheet side, Item item) {
         List<Expression> all = new ArrayList<>();
         FactSheet.Home home = side.homes().get(FactSheet.home(item.id()));
         if (home != null) {

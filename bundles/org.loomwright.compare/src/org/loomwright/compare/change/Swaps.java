@@ -4,6 +4,7 @@ package org.loomwright.compare.change;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,11 +49,17 @@ final class Swaps {
                 }
             }
         }
-        List<Change> joined = new ArrayList<>(changes);
+        Set<Integer> gone = new HashSet<>();
+        pairs.values().forEach(parts -> parts.forEach(part -> gone.addAll(List.of(part[0], part[1]))));
+        List<Change> joined = new ArrayList<>();
+        for (int i = 0; i < changes.size(); i++) {
+            if (!gone.contains(i)) {
+                joined.add(changes.get(i));
+            }
+        }
         pairs.forEach((pair, parts) -> {
             List<Change> all = parts.stream().flatMap(part -> List.of(changes.get(part[0]), changes.get(part[1]))
                     .stream()).toList();
-            joined.removeAll(all);
             joined.add(swap(pair, parts, all));
         });
         return joined;

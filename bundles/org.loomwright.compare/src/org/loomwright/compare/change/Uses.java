@@ -4,6 +4,7 @@ package org.loomwright.compare.change;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -22,8 +23,10 @@ final class Uses {
     private static final int SHOWN = 3;
 
     private final Map<ItemId, List<Use>> uses = new HashMap<>();
+    private final UnaryOperator<ItemId> names;
 
     Uses(FactSheet old, FactSheet now, UnaryOperator<ItemId> names) {
+        this.names = names;
         now.items().values().forEach(item -> note(item, false, id -> id));
         old.items().values().forEach(item -> note(item, true, names));
     }
@@ -47,8 +50,27 @@ final class Uses {
         return value.mentions().stream().filter(id -> id.sort() == Sort.PART).map(names).toList();
     }
 
+    /** Who uses a part; who uses one that is like it uses it as well. */
     List<Use> of(ItemId part) {
-        return uses.getOrDefault(part, List.of());
+        List<Use> all = new ArrayList<>();
+        collect(part, all, new HashSet<>());
+        return all;
+    }
+
+    private void collect(ItemId part, List<Use> all, Set<ItemId> seen) {
+        if (seen.add(part)) {
+            for (Use use : uses.getOrDefault(part, List.of())) {
+                if (use.item().id().sort() == Sort.PART) {
+                    collect(names(use), all, seen);
+                } else {
+                    all.add(use);
+                }
+            }
+        }
+    }
+
+    private ItemId names(Use use) {
+        return use.old() ? names.apply(use.item().id()) : use.item().id();
     }
 
     /** {@code used by device F1 of front, kit frontKit and 2 more}; {@code used by nothing}. */

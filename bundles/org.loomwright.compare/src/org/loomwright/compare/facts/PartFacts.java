@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import org.loomwright.compare.ItemId;
 import org.loomwright.compare.Sort;
 import org.loomwright.condition.Expression;
 import org.loomwright.harness.Fact;
@@ -29,6 +30,9 @@ final class PartFacts {
     static ItemBuilder of(Part part) {
         ItemBuilder item = new ItemBuilder(Sort.PART, "", part.name().text(), part.span())
                 .word(Property.KIND, words(part.kind())).word(Property.TITLE, part.title());
+        part.base().filter(base -> !base.text().isEmpty()).ifPresent(base -> item.put(Property.BASE,
+                new Value(List.of(new Value.Mention(new ItemId(Sort.PART, base.owner(), base.text()), true))),
+                base.span()));
         for (Fact<Part.Figure> fact : part.figures()) {
             Part.Figure figure = fact.value();
             Property property = ELECTRICAL.contains(figure.kind()) ? Property.RATED : Property.FIGURE;

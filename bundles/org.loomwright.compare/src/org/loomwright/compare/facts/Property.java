@@ -23,6 +23,7 @@ public enum Property {
     PARENT("based on", Aspect.ELECTRICAL, 1),
     MODE_SETTING("state of", Aspect.ELECTRICAL, 1),
     KIND("kind", Aspect.PART, 2),
+    BASE("like", Aspect.PART, 2),
     RATED("", Aspect.ELECTRICAL, 1),
     FIGURE("", Aspect.PART, 1),
     WORD("", Aspect.PART, 1),

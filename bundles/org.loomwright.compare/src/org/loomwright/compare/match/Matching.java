@@ -11,12 +11,19 @@ import org.loomwright.compare.ItemId;
  * Which element of the old side is which of the new one. An element has at most one partner, of its own sort.
  *
  * @param partners new elements by old ones, in order
+ * @param reversed old elements by new ones, in order
  * @param compared how many pairs of elements were compared; for tests that guard growth
  */
-public record Matching(SortedMap<ItemId, ItemId> partners, long compared) {
+public record Matching(SortedMap<ItemId, ItemId> partners, SortedMap<ItemId, ItemId> reversed, long compared) {
 
-    public Matching {
-        partners = Collections.unmodifiableSortedMap(new TreeMap<>(partners));
+    Matching(SortedMap<ItemId, ItemId> partners, long compared) {
+        this(Collections.unmodifiableSortedMap(new TreeMap<>(partners)), back(partners), compared);
+    }
+
+    private static SortedMap<ItemId, ItemId> back(SortedMap<ItemId, ItemId> partners) {
+        SortedMap<ItemId, ItemId> back = new TreeMap<>();
+        partners.forEach((old, now) -> back.put(now, old));
+        return Collections.unmodifiableSortedMap(back);
     }
 
     /** The new element that an old one has become. */
@@ -24,19 +31,18 @@ public record Matching(SortedMap<ItemId, ItemId> partners, long compared) {
         return Optional.ofNullable(partners.get(old));
     }
 
-    /** Old elements by new ones, in order. */
-    public SortedMap<ItemId, ItemId> reversed() {
-        SortedMap<ItemId, ItemId> back = new TreeMap<>();
-        partners.forEach((old, now) -> back.put(now, old));
-        return back;
-    }
-
     /**
      * The name of an old element on the new side: that of its partner, else its own with its owner renamed. Lets the
-     * mention of a renamed element read as no change.
+     * mention of a renamed element read as no change. One that is gone, and whose name another one took, is marked.
      */
     public ItemId name(ItemId old) {
-        return name(old, partners);
+        ItemId name = name(old, partners);
+        return !partners.containsKey(old) && reversed.containsKey(name) ? gone(name) : name;
+    }
+
+    /** The name of an element that is gone, where another one has its name now. */
+    public static ItemId gone(ItemId name) {
+        return new ItemId(name.sort(), name.owner(), name.name() + " (gone)");
     }
 
     static ItemId name(ItemId old, SortedMap<ItemId, ItemId> partners) {

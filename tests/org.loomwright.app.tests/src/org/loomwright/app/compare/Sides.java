@@ -47,6 +47,13 @@ final class Sides {
         return files(Repository.root().resolve("docs/examples/orrin"));
     }
 
+    /** The files with one piece of text of one of them replaced, which stands there in exactly one place. */
+    static Map<String, String> edited(Map<String, String> files, String file, String from, String to) {
+        Map<String, String> edited = new TreeMap<>(files);
+        edited.putAll(edited(Map.of(file, files.get(file)), from, to));
+        return edited;
+    }
+
     /** The files with one piece of text replaced, which stands in exactly one place. */
     static Map<String, String> edited(Map<String, String> files, String from, String to) {
         Map<String, String> edited = new TreeMap<>(files);

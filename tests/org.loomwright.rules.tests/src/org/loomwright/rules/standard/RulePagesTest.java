@@ -98,7 +98,8 @@ class RulePagesTest {
 
     @Test
     void noPageOrExampleIsLeftOver() throws IOException {
-        Set<String> pages = new TreeSet<>(Set.of("README.md"));
+        // the finding of a comparison has a page without being a rule of a project
+        Set<String> pages = new TreeSet<>(Set.of("README.md", "interface-changed.md"));
         Set<String> examples = new TreeSet<>();
         rules().forEach(rule -> {
             pages.add(rule.id() + ".md");

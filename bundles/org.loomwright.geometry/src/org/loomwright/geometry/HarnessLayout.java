@@ -1,22 +1,17 @@
 // SPDX-License-Identifier: EPL-2.0
-package org.loomwright.app.sheet;
+package org.loomwright.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.loomwright.condition.Condition;
-import org.loomwright.geometry.CutLength;
-import org.loomwright.geometry.CutLengths;
-import org.loomwright.geometry.CutSettings;
-import org.loomwright.geometry.HarnessTree;
-import org.loomwright.geometry.NodeSpots;
-import org.loomwright.geometry.RoutedWire;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.link.WireView;
 import org.loomwright.harness.link.WiringView;
 
 /**
- * A harness with its wires laid along its tree: what every list of the bench begins with.
+ * A harness with its wires laid along its tree: what every list of the bench and every comparison of lengths
+ * begins with.
  *
  * @param view  the harness
  * @param parts catalogue parts by name
