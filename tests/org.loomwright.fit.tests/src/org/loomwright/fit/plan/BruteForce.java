@@ -13,7 +13,8 @@ import org.loomwright.quantity.Tolerance;
 
 /**
  * Lists every harness with stations and lengths on the grid, and keeps the best. Written from the inequalities alone:
- * every vehicle is laid in by itself, and lengths are tried one after the other. Only what is nowhere better is dropped.
+ * every vehicle is laid in by itself, and lengths are tried one after the other. Only what is nowhere better is
+ * dropped.
  */
 final class BruteForce {
 

@@ -14,7 +14,6 @@ import org.loomwright.quantity.Length;
 final class DirectModel {
 
     private static final double MM = 1e6;
-    private static final long BIG = 10_000;
 
     private final PlanProblem problem;
     private final StringBuilder rows = new StringBuilder();
@@ -53,8 +52,10 @@ final class DirectModel {
         String side = "y" + ask.vehicle() + "x" + k;
         binaries.add(side);
         double spare = ask.spare() / MM;
-        row(c + " - " + t + " - e + " + BIG + " " + side, "<=", BIG - plus - s + spare);
-        row(c + " + " + t + " - e - " + BIG + " " + side, "<=", s - plus + spare);
+        // the two sides differ by twice the run along the trunk, which is limited
+        double big = 2 * branch.backLimit() / MM;
+        row(c + " - " + t + " - e + " + big + " " + side, "<=", big - plus - s + spare);
+        row(c + " + " + t + " - e - " + big + " " + side, "<=", s - plus + spare);
     }
 
     private void row(String left, String relation, double right) {
