@@ -10,18 +10,19 @@ import org.loomwright.harness.link.Project;
  * @param drawings  of the factory
  * @param harnesses of ours
  * @param kits      of ours
+ * @param practice  that the project judges by figures and weights of its own; empty where it does not
  */
-public record Contents(int files, int drawings, int harnesses, int kits) {
+public record Contents(int files, int drawings, int harnesses, int kits, String practice) {
 
     /** Counts what is in a project. */
     public static Contents of(Project project) {
         return new Contents(project.sources().size(), project.drawings().size(), project.harnesses().size(),
-                project.kits().size());
+                project.kits().size(), PracticeWords.of(project));
     }
 
     /** Returns both together. */
     public Contents and(Contents other) {
         return new Contents(files + other.files, drawings + other.drawings, harnesses + other.harnesses,
-                kits + other.kits);
+                kits + other.kits, "");
     }
 }

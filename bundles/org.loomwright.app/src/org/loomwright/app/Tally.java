@@ -15,37 +15,43 @@ import org.loomwright.rules.Severity;
  * @param notes     that count
  * @param inherited about what the factory did
  * @param accepted  by a person
+ * @param setAside  by the practice of the project
  * @param known     that were there before and are set aside
  */
-public record Tally(int errors, int warnings, int notes, int inherited, int accepted, int known) {
+public record Tally(int errors, int warnings, int notes, int inherited, int accepted, int setAside, int known) {
 
     /** Counts a report. */
     public static Tally of(Report report) {
         int[] count = new int[Severity.values().length];
         int inherited = 0;
         int accepted = 0;
+        int setAside = 0;
         for (Finding finding : report.findings()) {
             if (finding.counts()) {
                 count[finding.severity().ordinal()]++;
             } else if (finding.inherited()) {
                 inherited++;
+            } else if (finding.acceptance().filter(each -> each.how() == Finding.Acceptance.How.SET_ASIDE)
+                    .isPresent()) {
+                setAside++;
             } else {
                 accepted++;
             }
         }
         return new Tally(count[Severity.ERROR.ordinal()], count[Severity.WARNING.ordinal()],
-                count[Severity.NOTE.ordinal()], inherited, accepted, 0);
+                count[Severity.NOTE.ordinal()], inherited, accepted, setAside, 0);
     }
 
     /** Returns the same with a number of known findings. */
     Tally knowing(int findings) {
-        return new Tally(errors, warnings, notes, inherited, accepted, findings);
+        return new Tally(errors, warnings, notes, inherited, accepted, setAside, findings);
     }
 
     /** Returns both together. */
     public Tally and(Tally other) {
         return new Tally(errors + other.errors, warnings + other.warnings, notes + other.notes,
-                inherited + other.inherited, accepted + other.accepted, known + other.known);
+                inherited + other.inherited, accepted + other.accepted,
+                setAside + other.setAside, known + other.known);
     }
 
     /** {@code 2 errors, 1 warning, 3 notes}; {@code no findings}. Says nothing of what does not count. */
@@ -65,6 +71,9 @@ public record Tally(int errors, int warnings, int notes, int inherited, int acce
         }
         if (accepted > 0) {
             words.add(accepted + " accepted (--accepted)");
+        }
+        if (setAside > 0) {
+            words.add(setAside + " set aside by the practice (--accepted)");
         }
         if (known > 0) {
             words.add(known + " known (--all)");

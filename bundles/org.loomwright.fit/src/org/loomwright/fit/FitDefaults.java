@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.fit;
 
+import org.loomwright.harness.Limit;
+import org.loomwright.harness.Limits;
 import org.loomwright.quantity.CutTolerance;
 import org.loomwright.quantity.Length;
 
@@ -26,11 +28,22 @@ public record FitDefaults(Length serviceLoop, Length movement, Length excess, Le
      * common practice. Branches after IPC/WHMA-A-620.
      */
     public static FitDefaults usual() {
-        return new FitDefaults(mm(40), Length.ZERO, mm(250), mm(150), Length.ZERO, mm(5), CutTolerance.a620Metric(),
-                CutTolerance.a620Inch(), "common practice");
+        Limits usual = Limits.usual();
+        return new FitDefaults(usual.length(Limit.SERVICE_LOOP), usual.length(Limit.MOVEMENT),
+                usual.length(Limit.EXCESS), usual.length(Limit.DOUBLING_BACK), usual.length(Limit.SPACING),
+                usual.length(Limit.BREAKOUTS_MADE), CutTolerance.a620Metric(), CutTolerance.a620Inch(),
+                "common practice");
     }
 
-    private static Length mm(double millimetres) {
-        return Length.ofMillimetres(millimetres);
+    /** These defaults, but for those that the practice of a project sets. */
+    public FitDefaults with(Limits limits) {
+        return new FitDefaults(own(limits, Limit.SERVICE_LOOP, serviceLoop), own(limits, Limit.MOVEMENT, movement),
+                own(limits, Limit.EXCESS, excess), own(limits, Limit.DOUBLING_BACK, doublingBack),
+                own(limits, Limit.SPACING, spacing), own(limits, Limit.BREAKOUTS_MADE, breakoutTolerance), branchMetric,
+                branchInch, basis);
+    }
+
+    private static Length own(Limits limits, Limit limit, Length otherwise) {
+        return limits.set().containsKey(limit) ? limits.length(limit) : otherwise;
     }
 }

@@ -36,7 +36,7 @@ final class ProblemBuilder {
 
     ProblemBuilder(WiringView harness, Project project, FitDefaults defaults) {
         this.harness = harness;
-        this.defaults = defaults;
+        this.defaults = defaults.with(harness.platform().limits());
         for (String name : harness.covers()) {
             project.wiring(name).filter(this::isOnThePlatform).ifPresent(drawings::add);
         }

@@ -39,7 +39,7 @@ public final class CutLengths {
     public CutLengths(HarnessTree tree, Map<String, Part> parts, CutSettings settings) {
         this.tree = tree;
         this.parts = Map.copyOf(parts);
-        this.settings = settings.of(tree.view().wiring());
+        this.settings = settings.of(tree.view());
     }
 
     /** The lengths of a wire, by vehicles; none for vehicles in which it has neither a route nor a stated length. */

@@ -2,9 +2,12 @@
 package org.loomwright.geometry;
 
 import java.util.Optional;
+import org.loomwright.harness.Limit;
+import org.loomwright.harness.Limits;
 import org.loomwright.harness.Measure.MeasuredTo;
 import org.loomwright.harness.Ours;
 import org.loomwright.harness.Wiring;
+import org.loomwright.harness.link.WiringView;
 import org.loomwright.quantity.CutTolerance;
 import org.loomwright.quantity.Length;
 
@@ -35,16 +38,34 @@ public record CutSettings(Length housing, Length face, Length tip, Length splice
 
     /** The defaults: 15 mm at a housing and a device, 10 mm at a splice and a stud, 2 mm shortfall, 5 mm grid. */
     public static CutSettings usual() {
-        return new CutSettings(mm(15), Length.ZERO, Length.ZERO, mm(10), mm(10), mm(15), mm(2), mm(5),
-                CutTolerance.a620Metric(), "common practice");
+        Limits usual = Limits.usual();
+        return new CutSettings(usual.length(Limit.HOUSING_ALLOWANCE), Length.ZERO, Length.ZERO,
+                usual.length(Limit.SPLICE_ALLOWANCE), usual.length(Limit.STUD_ALLOWANCE),
+                usual.length(Limit.DEVICE_ALLOWANCE), usual.length(Limit.CUT_SHORTFALL),
+                usual.length(Limit.CUTTING_GRID), CutTolerance.a620Metric(), "common practice");
     }
 
-    private static Length mm(double millimetres) {
-        return Length.ofMillimetres(millimetres);
+    /** These settings, but for those that the practice of a project sets. */
+    private CutSettings with(Limits limits) {
+        return new CutSettings(own(limits, Limit.HOUSING_ALLOWANCE, housing), face, tip,
+                own(limits, Limit.SPLICE_ALLOWANCE, splice), own(limits, Limit.STUD_ALLOWANCE, stud),
+                own(limits, Limit.DEVICE_ALLOWANCE, device), own(limits, Limit.CUT_SHORTFALL, shortfall),
+                own(limits, Limit.CUTTING_GRID, grid), tolerance, basis);
     }
 
-    /** These settings with the grid of a harness, where it states one for all its places. */
-    public CutSettings of(Wiring wiring) {
+    private static Length own(Limits limits, Limit limit, Length otherwise) {
+        return limits.set().containsKey(limit) ? limits.length(limit) : otherwise;
+    }
+
+    /**
+     * The settings for a drawing or harness: what the practice of its platform sets goes before these, and the grid
+     * that the harness itself states for all its places before both.
+     */
+    public CutSettings of(WiringView view) {
+        return with(view.platform().limits()).of(view.wiring());
+    }
+
+    private CutSettings of(Wiring wiring) {
         Optional<Length> own = wiring.ours().settings().stream()
                 .filter(each -> each.kind() == Ours.SettingKind.GRID && each.place().isEmpty())
                 .flatMap(each -> each.value().stream()).flatMap(each -> Distance.usable(each).stream())

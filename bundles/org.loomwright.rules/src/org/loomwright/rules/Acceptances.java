@@ -160,7 +160,7 @@ final class Acceptances {
                 : Finding.Affected.of(part, whole.bounded()));
     }
 
-    private static Finding with(Finding finding, Optional<Finding.Affected> affected,
+    static Finding with(Finding finding, Optional<Finding.Affected> affected,
             Optional<Finding.Acceptance> acceptance) {
         return new Finding(finding.rule(), finding.severity(), finding.inherited(), finding.element(),
                 finding.subject(), finding.sentence(), finding.derivation(), finding.basis(), affected,

@@ -94,7 +94,10 @@ public final class BookRuleEngine implements RuleEngine {
         List<Outcome> outcomes = inOrder.stream().flatMap(each -> each.answers().stream())
                 .map(Found.Answer::outcome).toList();
         outcomes.forEach(each -> each.to(joining));
-        List<Finding> findings = new Acceptances(project, book, settings).apply(joining.findings());
+        Treatments treatments = new Treatments(project, book);
+        List<Finding> findings = new ArrayList<>(treatments.apply(new Acceptances(project, book, settings)
+                .apply(joining.findings())));
+        treatments.problems().forEach(problem -> joining.problem(problem, Severity.ERROR));
         project.problems().forEach(problem -> joining.problem(problem, Severity.ERROR));
         for (WiringView view : project.wirings().values()) {
             shape(view, shapes, joining);

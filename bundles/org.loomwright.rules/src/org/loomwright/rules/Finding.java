@@ -85,7 +85,7 @@ public record Finding(String rule, Severity severity, boolean inherited, String 
     /**
      * The acceptance of a finding by a person.
      *
-     * @param how    by a waiver, or by keeping what the factory did
+     * @param how    by a waiver, by keeping what the factory did, or by the practice of the project
      * @param reason why
      * @param place  where it is written
      */
@@ -94,7 +94,8 @@ public record Finding(String rule, Severity severity, boolean inherited, String 
         /** Ways to accept. */
         public enum How {
             WAIVED("waived"),
-            AS_FACTORY("as factory");
+            AS_FACTORY("as factory"),
+            SET_ASIDE("set aside");
 
             private final String words;
 

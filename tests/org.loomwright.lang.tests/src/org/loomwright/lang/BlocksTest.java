@@ -16,7 +16,8 @@ class BlocksTest {
 
     @Test
     void wordsThatMayStartALine() {
-        assertEquals(List.of("platform", "catalogue", "drawing", "harness", "kit", "waive"), blocks.file().words());
+        assertEquals(List.of("platform", "catalogue", "drawing", "harness", "kit", "waive", "practice"),
+                blocks.file().words());
         assertEquals(List.of("size", "colour", "cable", "from", "to", "length", "legend", "as", "note"),
                 blocks.block("WireFact").words());
         assertEquals(List.of("breakout", "barrier", "bend", "slack", "note"), blocks.block("RunFact").words());
@@ -35,7 +36,8 @@ class BlocksTest {
     @Test
     void everyBlockIsReached() {
         assertEquals(List.of("LoomFile", "PlatformFact", "DeviceFact", "ModeFact", "CatalogueFact", "PartFact",
-                "DrawingFact", "RunFact", "ConnectorFact", "CircuitFact", "WireFact", "HarnessFact", "KitFact"),
+                "DrawingFact", "RunFact", "ConnectorFact", "CircuitFact", "WireFact", "HarnessFact", "KitFact",
+                "PracticeFact"),
                 blocks.inOrder().map(Block::rule).toList());
     }
 

@@ -28,6 +28,7 @@ final class ReportBytes {
         Packing out = new Packing();
         Contents contents = kept.contents();
         out.number(contents.files()).number(contents.drawings()).number(contents.harnesses()).number(contents.kits());
+        out.text(contents.practice());
         Report.Work work = kept.report().work();
         out.number(work.targets()).number(work.checks()).number(work.drafts());
         out.list(kept.report().findings(), ReportBytes::pack);
@@ -42,7 +43,7 @@ final class ReportBytes {
         }
         try {
             Unpacking in = new Unpacking(bytes, HEAD);
-            Contents contents = new Contents(in.small(), in.small(), in.small(), in.small());
+            Contents contents = new Contents(in.small(), in.small(), in.small(), in.small(), in.text());
             Report.Work work = new Report.Work(in.number(), in.number(), in.number());
             Report report = new Report(in.list(ReportBytes::finding), work);
             return in.isEmpty() ? Optional.of(new Kept(contents, report)) : Optional.empty();

@@ -56,7 +56,7 @@ public final class CheckText {
         return out.append(count.isEmpty() ? "" : "\n").toString();
     }
 
-    /** One line: {@code orrin: 1 error, 2 warnings in 11 files (7 drawings, 1 harness, 1 kit)}. */
+    /** {@code orrin: 1 error, 2 warnings in 11 files (7 drawings, 1 harness, 1 kit)}, and a line on the practice. */
     public String summary(Opened opened, Report report) {
         return summary(Checked.of(opened, report));
     }
@@ -114,7 +114,8 @@ public final class CheckText {
         String uncounted = tally.uncounted();
         return head + ": " + palette.paint(tone, tally.words()) + " in " + contents.files()
                 + (contents.files() == 1 ? " file" : " files") + what
-                + (uncounted.isEmpty() ? "" : "; " + uncounted) + "\n";
+                + (uncounted.isEmpty() ? "" : "; " + uncounted) + "\n"
+                + (contents.practice().isEmpty() ? "" : Cells.printable(contents.practice()) + "\n");
     }
 
     private static void add(List<String> parts, int count, String one, String several) {

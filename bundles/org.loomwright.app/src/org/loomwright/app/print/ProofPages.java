@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.loomwright.app.JudgeFit.Judged;
+import org.loomwright.app.PracticeWords;
 import org.loomwright.app.ProveProject.Proof;
 import org.loomwright.app.Tally;
 import org.loomwright.app.VehicleWords;
@@ -65,6 +66,10 @@ public final class ProofPages {
         line("rests on", sources(proof.opened().project()), out);
         String uncounted = Tally.of(proof.report()).uncounted();
         line("findings", Tally.of(proof.report()).words() + (uncounted.isEmpty() ? "" : "; " + uncounted), out);
+        String practice = PracticeWords.of(proof.opened().project());
+        if (!practice.isEmpty()) {
+            line("", Cells.printable(practice), out);
+        }
         fits(proof, out);
         if (!proof.opened().project().problems().isEmpty() && !proof.fits().isEmpty()) {
             line("", FitPages.HALF_READ, out);

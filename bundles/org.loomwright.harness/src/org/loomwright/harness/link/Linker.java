@@ -19,6 +19,7 @@ import org.loomwright.harness.Element;
 import org.loomwright.harness.Kit;
 import org.loomwright.harness.Name;
 import org.loomwright.harness.Platform;
+import org.loomwright.harness.Practice;
 import org.loomwright.harness.Ref;
 import org.loomwright.harness.Source;
 import org.loomwright.harness.Waiver;
@@ -41,6 +42,8 @@ final class Linker {
     private final Map<String, WiringView> views = new LinkedHashMap<>();
     private final Map<String, Kit> kits = new LinkedHashMap<>();
     private final List<Waiver> waivers = new ArrayList<>();
+    private final Map<String, Practice> practices = new LinkedHashMap<>();
+    private List<Practice> judging = List.of();
     private final Reuse reuse;
     private final List<Catalogue> catalogues = new ArrayList<>();
     private final Map<String, Linked<Platform, PlatformView>> linkedPlatforms = new LinkedHashMap<>();
@@ -84,6 +87,7 @@ final class Linker {
                     case Wiring wiring -> put("drawings or harnesses", wirings, wiring);
                     case Kit kit -> put("kits", kits, kit);
                     case Waiver waiver -> waivers.add(waiver);
+                    case Practice practice -> put("practices", practices, practice);
                 }
             }
         }
@@ -92,6 +96,7 @@ final class Linker {
         partLinker.addReady(stock);
         Parts fresh = partLinker.link();
         parts = reuse.parts(catalogues, taken).orElse(fresh);
+        judging = List.copyOf(practices.values());
         for (Platform platform : unlinked) {
             PlatformView before = platforms.get(platform.name().text());
             if (before == null) {
@@ -106,9 +111,10 @@ final class Linker {
         wirings.keySet().stream().filter(views::containsKey).forEach(name -> inOrder.put(name, views.get(name)));
         kits.values().forEach(this::kit);
         waivers.forEach(this::waiver);
+        new PracticeLinker(problems).check(judging, platforms.keySet(), unread);
         Project project = new Project(sources, stock, Collections.unmodifiableMap(platforms), parts.byName(),
                 Collections.unmodifiableMap(inOrder), Collections.unmodifiableMap(kits), List.copyOf(waivers),
-                problems.ordered());
+                judging, problems.ordered());
         return new LinkedProject(project, shelf, new LinkedProject.Known(catalogues, taken, parts), wirings,
                 linkedPlatforms, linkedWirings, afresh);
     }
@@ -173,11 +179,11 @@ final class Linker {
     }
 
     private void link(Platform platform) {
-        Linked<Platform, PlatformView> linked = reuse.platform(platform, parts).orElseGet(() -> {
+        Linked<Platform, PlatformView> linked = reuse.platform(platform, parts, judging).orElseGet(() -> {
             afresh++;
             Problems own = problems.ofPart();
             try {
-                PlatformView view = new PlatformLinker(own, parts, mostNodes).link(platform);
+                PlatformView view = new PlatformLinker(own, parts, judging, mostNodes).link(platform);
                 return new Linked<>(platform, Optional.of(view), own.found());
             } catch (TooManyCombinations e) {
                 tooMany(own, platform.name(), e);

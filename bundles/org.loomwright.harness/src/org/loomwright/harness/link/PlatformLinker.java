@@ -14,6 +14,7 @@ import org.loomwright.condition.Vehicles;
 import org.loomwright.harness.Device;
 import org.loomwright.harness.Name;
 import org.loomwright.harness.Platform;
+import org.loomwright.harness.Practice;
 import org.loomwright.harness.Ref;
 
 /** Gives a platform its vehicles and its devices their parts. */
@@ -22,9 +23,11 @@ final class PlatformLinker {
     private final Problems problems;
     private final Parts parts;
     private final int mostNodes;
+    private final List<Practice> practices;
 
-    PlatformLinker(Problems problems, Parts parts, int mostNodes) {
+    PlatformLinker(Problems problems, Parts parts, List<Practice> practices, int mostNodes) {
         this.mostNodes = mostNodes;
+        this.practices = practices;
         this.problems = problems;
         this.parts = parts;
     }
@@ -71,7 +74,8 @@ final class PlatformLinker {
             facts.known("place", device.place(), platform.places().stream().map(place -> place.name().text()).toList());
             facts.known("ground", device.grounded(), grounds);
         }
-        return new PlatformView(platform, vehicles, Collections.unmodifiableMap(devices));
+        return new PlatformView(platform, vehicles, Collections.unmodifiableMap(devices),
+                PracticeView.of(practices, platform.name().text()));
     }
 
     /** Reports each mode that extends itself in the end, once a ring: at the mode that comes first. */
@@ -130,6 +134,6 @@ final class PlatformLinker {
         Platform empty = new Platform(new Name(platform.text(), platform.span()), "", Optional.empty(),
                 Optional.empty(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
                 List.of(), List.of(), List.of(), List.of(), platform.span());
-        return new PlatformView(empty, Vehicles.of(Choices.builder().build()), Map.of());
+        return new PlatformView(empty, Vehicles.of(Choices.builder().build()), Map.of(), PracticeView.NONE);
     }
 }

@@ -4,6 +4,7 @@ package org.loomwright.harness.link;
 import java.util.Map;
 import java.util.Optional;
 import org.loomwright.condition.Vehicles;
+import org.loomwright.harness.Limits;
 import org.loomwright.harness.Platform;
 
 /**
@@ -12,12 +13,19 @@ import org.loomwright.harness.Platform;
  * @param platform the snapshot
  * @param vehicles every vehicle that can exist
  * @param devices  the devices that the vehicle carries on its own, by name
+ * @param practice how the project judges what belongs to the platform
  */
-public record PlatformView(Platform platform, Vehicles vehicles, Map<String, DeviceView> devices) {
+public record PlatformView(Platform platform, Vehicles vehicles, Map<String, DeviceView> devices,
+        PracticeView practice) {
 
     /** The platform's name. */
     public String name() {
         return platform.name().text();
+    }
+
+    /** The limits that hold for what belongs to the platform. */
+    public Limits limits() {
+        return practice.limits();
     }
 
     /** The place of that name. */

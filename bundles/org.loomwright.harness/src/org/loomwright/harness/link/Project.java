@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.loomwright.harness.Kit;
 import org.loomwright.harness.Part;
+import org.loomwright.harness.Practice;
 import org.loomwright.harness.Problem;
 import org.loomwright.harness.Source;
 import org.loomwright.harness.Waiver;
@@ -21,11 +22,12 @@ import org.loomwright.harness.Waiver;
  * @param wirings   drawings and harnesses by name, in order of file and place
  * @param kits      by name, in order of file and place
  * @param waivers   in order of file and place
+ * @param practices in order of file and place
  * @param problems  what is wrong with the text and its names, ordered by place
  */
 public record Project(List<Source> sources, List<Source> stock, Map<String, PlatformView> platforms,
         Map<String, Part> parts, Map<String, WiringView> wirings, Map<String, Kit> kits, List<Waiver> waivers,
-        List<Problem> problems) {
+        List<Practice> practices, List<Problem> problems) {
 
     /** Joins sources that use no parts but their own; see {@link #link(List, Shelf)}. */
     public static Project link(List<Source> sources) {
@@ -55,6 +57,26 @@ public record Project(List<Source> sources, List<Source> stock, Map<String, Plat
     /** The drawing or harness of that name. */
     public Optional<WiringView> wiring(String name) {
         return Optional.ofNullable(wirings.get(name));
+    }
+
+    /** How the project judges what belongs to a drawing, harness, kit or platform of that name. */
+    public PracticeView practice(String owner) {
+        if (practices.isEmpty()) {
+            return PracticeView.NONE;
+        }
+        return platformOf(owner).map(PlatformView::practice).orElseGet(() -> PracticeView.of(practices, ""));
+    }
+
+    private Optional<PlatformView> platformOf(String owner) {
+        Optional<PlatformView> direct = wiring(owner).map(WiringView::platform)
+                .or(() -> Optional.ofNullable(platforms.get(owner)));
+        Kit kit = kits.get(owner);
+        if (direct.isPresent() || kit == null) {
+            return direct;
+        }
+        return kit.platform().map(ref -> platforms.get(ref.text()))
+                .or(() -> kit.contents().stream().flatMap(content -> wiring(content.item().text()).stream())
+                        .map(WiringView::platform).findFirst());
     }
 
     /** The files, then what is used of the stock: every source that a place may lie in. */

@@ -8,6 +8,7 @@ import java.util.Set;
 import org.loomwright.harness.Catalogue;
 import org.loomwright.harness.Fact;
 import org.loomwright.harness.Platform;
+import org.loomwright.harness.Practice;
 import org.loomwright.harness.Ref;
 import org.loomwright.harness.Source;
 import org.loomwright.harness.Wiring;
@@ -38,10 +39,12 @@ final class Reuse {
         return before.filter(each -> each.known().taken().equals(taken)).map(each -> each.project().stock());
     }
 
-    Optional<Linked<Platform, PlatformView>> platform(Platform platform, Parts parts) {
+    /** A platform is looked at anew, too, when the practice says otherwise of what belongs to it. */
+    Optional<Linked<Platform, PlatformView>> platform(Platform platform, Parts parts, List<Practice> practices) {
         return before.filter(each -> each.known().parts() == parts)
                 .map(each -> each.platforms().get(platform.name().text()))
-                .filter(linked -> linked.element() == platform && linked.view().isPresent());
+                .filter(linked -> linked.element() == platform && linked.view()
+                        .filter(view -> view.practice().equals(PracticeView.of(practices, view.name()))).isPresent());
     }
 
     /**

@@ -19,7 +19,8 @@ enum Kind {
     MASS("a mass", "12 g", Dimension.MASS),
     AREA("a cross-section", "0.5 mm2", Dimension.AREA),
     THROUGH("a resistance or a rating", "10 A", Dimension.RESISTANCE, Dimension.CURRENT),
-    FORCE("a force", "50 N", Dimension.FORCE);
+    FORCE("a force", "50 N", Dimension.FORCE),
+    SHARE("a share", "10 %", Dimension.RATIO);
 
     /** Absolute zero in degrees Celsius, by definition of the unit. */
     private static final double COLDEST = -273.15;
@@ -84,6 +85,7 @@ enum Kind {
             case TEMPERATURE -> Optional.of(Unit.C);
             case AREA -> Optional.of(Unit.MM2);
             case FORCE -> Optional.of(Unit.N);
+            case SHARE -> Optional.of(Unit.PERCENT);
             default -> Optional.empty();
         };
     }

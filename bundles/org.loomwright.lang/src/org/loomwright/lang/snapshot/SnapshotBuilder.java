@@ -10,6 +10,7 @@ import org.loomwright.model.loom.Catalogue;
 import org.loomwright.model.loom.Kit;
 import org.loomwright.model.loom.LoomFile;
 import org.loomwright.model.loom.Platform;
+import org.loomwright.model.loom.Practice;
 import org.loomwright.model.loom.TopElement;
 import org.loomwright.model.loom.Waiver;
 import org.loomwright.model.loom.Wiring;
@@ -38,6 +39,7 @@ public final class SnapshotBuilder {
                 case Wiring each -> elements.add(new WiringBuilder(file, quantities).build(each));
                 case Kit each -> elements.add(new KitBuilder(file, quantities).build(each));
                 case Waiver each -> elements.add(new KitBuilder(file, quantities).build(each));
+                case Practice each -> elements.add(new PracticeBuilder(file, quantities).build(each));
                 default -> { }
             }
         }

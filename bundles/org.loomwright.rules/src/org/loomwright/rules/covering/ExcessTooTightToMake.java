@@ -11,6 +11,7 @@ import org.loomwright.fit.FitReport;
 import org.loomwright.fit.FitRow;
 import org.loomwright.fit.FitStatus;
 import org.loomwright.geometry.CutSettings;
+import org.loomwright.harness.Limit;
 import org.loomwright.harness.Ours;
 import org.loomwright.harness.Ref;
 import org.loomwright.harness.Span;
@@ -63,7 +64,7 @@ public final class ExcessTooTightToMake implements Rule<Target.OfHarness> {
         if (harness.covers().isEmpty()) {
             return;
         }
-        Length grid = CutSettings.usual().of(harness.wiring()).grid();
+        Length grid = CutSettings.usual().of(harness).grid();
         FitReport report = target.shapes().fit(harness);
         Map<FitRow, Tight> tight = new LinkedHashMap<>();
         for (FitCell cell : report.cells()) {
@@ -80,6 +81,10 @@ public final class ExcessTooTightToMake implements Rule<Target.OfHarness> {
             }
         }
         tight.forEach((row, each) -> report(harness, row, each, grid, findings));
+    }
+
+    private static String own(WiringView harness) {
+        return harness.platform().limits().place(Limit.EXCESS).equals(Span.NONE) ? "default, " : "";
     }
 
     private static Tight join(Tight one, Tight other) {
@@ -115,7 +120,8 @@ public final class ExcessTooTightToMake implements Rule<Target.OfHarness> {
                         + " made longer + " + demand.reachAllowance() + " + " + demand.excessAllowance()
                         + " tolerances both ways = " + tight.spread())
                 .step(tight.spread() + " + grid " + grid + " - " + UNIT + " = " + least + ", more than "
-                        + demand.excessLimit() + (setting.isPresent() ? "" : " (default, common practice)"))
+                        + demand.excessLimit() + (setting.isPresent() ? ""
+                                : " (" + own(harness) + harness.platform().limits().cite(Limit.EXCESS) + ")"))
                 .advise("allow an excess of at least " + least + " with: excessAtMost ... at " + row.place()
                         + "; or make the branch and its breakout more exactly")
                 .report();

@@ -6,6 +6,8 @@ import org.loomwright.condition.Condition;
 import org.loomwright.geometry.CutLength;
 import org.loomwright.geometry.CutLengths;
 import org.loomwright.geometry.CutSettings;
+import org.loomwright.harness.Limit;
+import org.loomwright.harness.Limits;
 import org.loomwright.harness.Span;
 import org.loomwright.harness.link.Project;
 import org.loomwright.harness.link.WireView;
@@ -32,8 +34,6 @@ public final class LegendDoesNotFit implements Rule<Target.OfProject> {
             "Does every print legend fit on its wire?", Severity.WARNING, Kind.ENGINEERING, Scope.PROJECT,
             "common practice: 2 mm a character, and 15 mm at each end that nobody sees");
 
-    private final PrintSettings print = PrintSettings.usual();
-
     @Override
     public RuleInfo info() {
         return INFO;
@@ -54,19 +54,24 @@ public final class LegendDoesNotFit implements Rule<Target.OfProject> {
                 CutLengths lengths = new CutLengths(shape.tree(), project.parts(), CutSettings.usual());
                 for (WireView wire : harness.wires()) {
                     if (!wire.wire().legend().isEmpty()) {
-                        wire(project, wire, lengths.of(shape.route(wire)), findings);
+                        wire(project, harness, wire, lengths.of(shape.route(wire)), findings);
                     }
                 }
             }
         }
     }
 
-    private void wire(Project project, WireView wire, Iterable<CutLength> lengths, Findings findings) {
-        double legend = print.length(wire.wire().legend());
+    private static void wire(Project project, WiringView harness, WireView wire, Iterable<CutLength> lengths,
+            Findings findings) {
+        Limits limits = harness.platform().limits();
+        int characters = wire.wire().legend().codePointCount(0, wire.wire().legend().length());
+        double pitch = limits.length(Limit.LEGEND_PITCH).toMillimetres();
+        double legend = pitch * characters;
+        double hidden = limits.length(Limit.LEGEND_HIDDEN).toMillimetres();
         Condition when = wire.when().vehicles().none();
         Optional<Length> shortest = Optional.empty();
         for (CutLength each : lengths) {
-            if (each.cut().isPresent() && legend > visible(each.cut().get())) {
+            if (each.cut().isPresent() && legend > visible(each.cut().get(), hidden)) {
                 when = when.or(each.when());
                 shortest = shortest.filter(before -> before.compareTo(each.cut().get()) <= 0).or(each::cut);
             }
@@ -74,25 +79,27 @@ public final class LegendDoesNotFit implements Rule<Target.OfProject> {
         if (shortest.isEmpty()) {
             return;
         }
-        double visible = visible(shortest.get());
-        int most = (int) Math.floor(visible / print.pitchMm());
+        double visible = visible(shortest.get(), hidden);
+        int most = (int) Math.floor(visible / pitch);
         Draft draft = findings.about(wire).when(when).key(wire.wire().legend())
                 .at(span(project, wire), Figure.of(legend) + " mm long")
                 .see(wire.wire().name().span(), "wire " + wire.label())
                 .says("the legend \"" + wire.wire().legend() + "\" is " + Figure.of(legend) + " mm long, and "
                         + Figure.of(visible) + " mm of wire " + wire.label() + " can be seen")
-                .step(wire.wire().legend().codePointCount(0, wire.wire().legend().length()) + " characters x "
-                        + Figure.of(print.pitchMm()) + " mm = " + Figure.of(legend) + " mm (" + print.basis() + ")")
+                .see(limits.place(Limit.LEGEND_PITCH), "the practice's limit")
+                .see(limits.place(Limit.LEGEND_HIDDEN), "the practice's limit")
+                .step(characters + " characters x " + Figure.of(pitch) + " mm = " + Figure.of(legend) + " mm ("
+                        + limits.cite(Limit.LEGEND_PITCH) + ")")
                 .step("cut length " + Figure.of(shortest.get().toMillimetres()) + " mm - 2 x "
-                        + Figure.of(print.hiddenMm()) + " mm at the ends (" + print.basis() + ") = "
+                        + Figure.of(hidden) + " mm at the ends (" + limits.cite(Limit.LEGEND_HIDDEN) + ") = "
                         + Figure.of(visible) + " mm")
                 .advise(most > 0 ? "print at most " + most + " characters, or tag the wire instead"
                         : "tag the wire instead of printing it");
         draft.report();
     }
 
-    private double visible(Length cut) {
-        return Math.max(0, cut.toMillimetres() - 2 * print.hiddenMm());
+    private static double visible(Length cut, double hidden) {
+        return Math.max(0, cut.toMillimetres() - 2 * hidden);
     }
 
     /** Where the legend stands in the text of the wire; the wire's name where it is not found. */

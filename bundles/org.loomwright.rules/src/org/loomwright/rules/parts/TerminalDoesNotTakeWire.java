@@ -7,6 +7,8 @@ import java.util.Optional;
 import org.loomwright.condition.Condition;
 import org.loomwright.geometry.OutsideDiameter;
 import org.loomwright.harness.Connector;
+import org.loomwright.harness.Limit;
+import org.loomwright.harness.Limits;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.link.Case;
 import org.loomwright.quantity.ConductorSize;
@@ -37,8 +39,6 @@ public final class TerminalDoesNotTakeWire implements Rule<Target.OfHousing> {
     private static final double MM = 1e3;
     private static final double EXACT = 1e-9;
 
-    private final PartLimits limits = PartLimits.usual();
-
     @Override
     public RuleInfo info() {
         return INFO;
@@ -67,21 +67,22 @@ public final class TerminalDoesNotTakeWire implements Rule<Target.OfHousing> {
         }
     }
 
-    private void terminal(Target.OfHousing target, FittedPart terminal, Case<Range> range, List<WireEnd> ends,
+    private static void terminal(Target.OfHousing target, FittedPart terminal, Case<Range> range, List<WireEnd> ends,
             Findings findings) {
         double most = range.value().most() * MM2 + EXACT;
         double least = range.value().least() * MM2 - EXACT;
         if (Sections.largest(ends) <= most && Sections.smallest(ends) >= least) {
             return;
         }
+        double margin = target.wiring().platform().limits().si(Limit.GAUGE_MARGIN);
         List<Sections> sets = Sections.of(ends, range.when());
         report(target, terminal, range, ends, true, sets.stream()
-                .filter(set -> set.area(-limits.gaugeMargin()) > most).toList(), findings);
+                .filter(set -> set.area(-margin) > most).toList(), findings);
         report(target, terminal, range, ends, false, sets.stream()
-                .filter(set -> set.complete() && set.area(limits.gaugeMargin()) < least).toList(), findings);
+                .filter(set -> set.complete() && set.area(margin) < least).toList(), findings);
     }
 
-    private void report(Target.OfHousing target, FittedPart terminal, Case<Range> range, List<WireEnd> ends,
+    private static void report(Target.OfHousing target, FittedPart terminal, Case<Range> range, List<WireEnd> ends,
             boolean large, List<Sections> sets, Findings findings) {
         Comparator<Sections> bySection = Comparator.comparingDouble(set -> set.area(0));
         Optional<Sections> worst = sets.stream().max(large ? bySection : bySection.reversed());
@@ -103,10 +104,12 @@ public final class TerminalDoesNotTakeWire implements Rule<Target.OfHousing> {
                         : "fit a terminal whose crimp range holds " + section + "; a crimp outside of it "
                                 + (large ? "cuts strands" : "pulls off"));
         if (set.gauged()) {
-            double share = large ? -limits.gaugeMargin() : limits.gaugeMargin();
-            draft.step("gauge sizes counted " + Figure.of(100 * limits.gaugeMargin()) + " % "
-                    + (large ? "lower" : "higher") + " (" + limits.gaugeBasis() + "): "
-                    + Figure.of(set.area(share), 2) + " mm2");
+            Limits limits = target.wiring().platform().limits();
+            double margin = limits.si(Limit.GAUGE_MARGIN);
+            draft.see(limits.place(Limit.GAUGE_MARGIN), "the practice's limit");
+            draft.step("gauge sizes counted " + Figure.of(100 * margin) + " % "
+                    + (large ? "lower" : "higher") + " (" + limits.cite(Limit.GAUGE_MARGIN) + "): "
+                    + Figure.of(set.area(large ? -margin : margin), 2) + " mm2");
         }
         see(draft, ends, when);
         draft.report();

@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.loomwright.condition.Condition;
+import org.loomwright.harness.Limit;
+import org.loomwright.harness.Limits;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.Platform;
 import org.loomwright.harness.link.Case;
@@ -39,8 +41,6 @@ public final class WrongSystemVoltage implements Rule<Target.OfNetwork> {
             Scope.PROTECTION_TREE,
             "common practice: design voltages lie between 0.75 and 1.35 times the nominal voltage of the supply");
 
-    private final PartLimits limits = PartLimits.usual();
-
     @Override
     public RuleInfo info() {
         return INFO;
@@ -53,6 +53,7 @@ public final class WrongSystemVoltage implements Rule<Target.OfNetwork> {
 
     @Override
     public void check(Target.OfNetwork target, Findings findings) {
+        Limits limits = target.connections().fitment().platform().limits();
         Optional<Platform.Supply> supply = target.connections().fitment().platform().platform().supply()
                 .filter(each -> isVoltage(each.voltage()) && each.voltage().signum() > 0);
         if (supply.isEmpty()) {
@@ -60,7 +61,7 @@ public final class WrongSystemVoltage implements Rule<Target.OfNetwork> {
         }
         List<FittedDevice> devices = FittedDevice.of(target.connections().fitment());
         Map<Point, FittedDevice> resistors = new LinkedHashMap<>();
-        devices.stream().filter(this::isResistor).forEach(each -> each.part().pins()
+        devices.stream().filter(each -> isResistor(each, limits)).forEach(each -> each.part().pins()
                 .forEach(pin -> resistors.put(each.pin(pin.name().text()), each)));
         for (FittedDevice device : devices) {
             if (hasDesignVoltage(device.part())) {
@@ -84,17 +85,20 @@ public final class WrongSystemVoltage implements Rule<Target.OfNetwork> {
         };
     }
 
-    private void figure(Connections connections, Platform.Supply supply, FittedDevice device, Case<Part.Figure> figure,
-            Map<Point, FittedDevice> resistors, Findings findings) {
+    private static void figure(Connections connections, Platform.Supply supply, FittedDevice device,
+            Case<Part.Figure> figure, Map<Point, FittedDevice> resistors, Findings findings) {
         Part.Figure stated = figure.value();
         if (!isVoltage(stated.from()) || stated.upTo().filter(upTo -> !isVoltage(upTo)).isPresent()) {
             return;
         }
+        Limits limits = connections.fitment().platform().limits();
+        double leastShare = limits.si(Limit.VOLTAGE_AT_LEAST);
+        double mostShare = limits.si(Limit.VOLTAGE_AT_MOST);
         double nominal = supply.voltage().si();
         double from = stated.from().si() / nominal;
         double upTo = stated.upTo().map(Quantity::si).map(each -> each / nominal).orElse(from);
-        boolean low = Math.max(from, upTo) < limits.leastOfSupply();
-        if (!low && Math.min(from, upTo) <= limits.mostOfSupply()) {
+        boolean low = Math.max(from, upTo) < leastShare;
+        if (!low && Math.min(from, upTo) <= mostShare) {
             return;
         }
         Condition when = figure.when();
@@ -107,29 +111,31 @@ public final class WrongSystemVoltage implements Rule<Target.OfNetwork> {
                 .at(device.view().device().name().span(), "made for " + voltage)
                 .see(figure.span(), "part " + device.part().name())
                 .see(supply.span(), "the platform's supply")
+                .see(limits.place(low ? Limit.VOLTAGE_AT_LEAST : Limit.VOLTAGE_AT_MOST), "the practice's limit")
                 .says(device.name() + " is made for " + voltage + ", and the platform's supply has "
                         + supply.voltage())
                 .step((low ? Math.max(from, upTo) == from ? stated.from() : stated.upTo().orElseThrow()
                         : stated.from()) + " / " + supply.voltage() + " = "
                         + Figure.of(low ? Math.max(from, upTo) : Math.min(from, upTo), 2) + ", outside "
-                        + Figure.of(limits.leastOfSupply(), 2) + " to " + Figure.of(limits.mostOfSupply(), 2) + " ("
-                        + limits.supplyBasis() + ")")
+                        + Figure.of(leastShare, 2) + " to " + Figure.of(mostShare, 2) + " ("
+                        + limits.cite(low ? Limit.VOLTAGE_AT_LEAST : Limit.VOLTAGE_AT_MOST) + ")")
                 .advise("fit the part for " + supply.voltage()
                         + (low ? ", or write the resistor that feeds it as the cable or part that it is" : ""));
         draft.report();
     }
 
     /** In which vehicles a resistor lies beside a device, with nothing but wires and connectors between. */
-    private Condition lowered(Connections connections, FittedDevice device, Map<Point, FittedDevice> resistors) {
+    private static Condition lowered(Connections connections, FittedDevice device, Map<Point, FittedDevice> resistors) {
+        Limits limits = connections.fitment().platform().limits();
         Map<Point, Condition> pins = device.part().pins().stream()
                 .collect(Collectors.toMap(pin -> device.pin(pin.name().text()), pin -> device.when(), Condition::or,
                         LinkedHashMap::new));
-        Reach near = connections.from(pins, edge -> !lowers(edge) && (edge.isWire()
+        Reach near = connections.from(pins, edge -> !lowers(edge, limits) && (edge.isWire()
                 || edge.link() instanceof Link.Mated));
         Condition lowered = device.when().vehicles().none();
         for (Map.Entry<Point, Condition> each : near.points().entrySet()) {
             for (Edge edge : connections.edgesAt(each.getKey())) {
-                if (lowers(edge)) {
+                if (lowers(edge, limits)) {
                     lowered = lowered.or(each.getValue().and(edge.when()));
                 }
             }
@@ -141,26 +147,28 @@ public final class WrongSystemVoltage implements Rule<Target.OfNetwork> {
         return lowered;
     }
 
-    private boolean lowers(Edge edge) {
+    private static boolean lowers(Edge edge, Limits limits) {
         return switch (edge.link()) {
             case Link.OfWire wire -> wire.cable().filter(cable -> cable.kind() == Part.Kind.RESISTOR_CABLE).isPresent();
-            case Link.Inside inside -> inside.join().flatMap(Part.Join::through).filter(this::isLarge).isPresent();
+            case Link.Inside inside -> inside.join().flatMap(Part.Join::through)
+                    .filter(each -> isLarge(each, limits)).isPresent();
             default -> false;
         };
     }
 
     /** A resistor of its own: it states a resistance and no voltage that it is made for. */
-    private boolean isResistor(FittedDevice device) {
+    private static boolean isResistor(FittedDevice device, Limits limits) {
         boolean kind = switch (device.part().kind()) {
             case LOAD, ASSEMBLY, RESISTOR_CABLE -> true;
             default -> false;
         };
         return kind && device.part().figure(Part.FigureKind.VOLTAGE).isEmpty()
-                && device.part().figure(Part.FigureKind.RESISTANCE).map(Part.Figure::from).filter(this::isLarge)
-                        .isPresent();
+                && device.part().figure(Part.FigureKind.RESISTANCE).map(Part.Figure::from)
+                        .filter(each -> isLarge(each, limits)).isPresent();
     }
 
-    private boolean isLarge(Quantity quantity) {
-        return quantity.unit().dimension() == Dimension.RESISTANCE && quantity.si() >= limits.droppingOhms();
+    private static boolean isLarge(Quantity quantity, Limits limits) {
+        return quantity.unit().dimension() == Dimension.RESISTANCE
+                && quantity.si() >= limits.si(Limit.DROPPING_RESISTANCE);
     }
 }

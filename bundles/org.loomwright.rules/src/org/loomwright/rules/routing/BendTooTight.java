@@ -9,6 +9,8 @@ import org.loomwright.condition.Condition;
 import org.loomwright.geometry.OutsideDiameter;
 import org.loomwright.geometry.Section;
 import org.loomwright.geometry.Spot;
+import org.loomwright.harness.Limit;
+import org.loomwright.harness.Limits;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.Run;
 import org.loomwright.harness.Span;
@@ -25,14 +27,14 @@ import org.loomwright.rules.RuleInfo.Kind;
 import org.loomwright.rules.RuleInfo.Scope;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.Target;
+import org.loomwright.rules.ampacity.Figure;
 
 /** A bend of a run that is tighter than a wire or a covering in it may be bent. */
 public final class BendTooTight implements Rule<Target.OfHarness> {
 
-    private static final RoutingLimits LIMITS = RoutingLimits.usual();
     private static final RuleInfo INFO = new RuleInfo("bend-too-tight",
             "May everything in a run be bent as its bends ask?", Severity.WARNING, Kind.ENGINEERING, Scope.HARNESS,
-            LIMITS.bendBasis());
+            Limit.BEND_RADIUS.basis());
 
     /**
      * What lies in a bend needs at least this radius.
@@ -75,7 +77,7 @@ public final class BendTooTight implements Rule<Target.OfHarness> {
         List<Need> needs = new ArrayList<>();
         for (Section section : target.shapes().of(target.wiring()).sections()) {
             if (PlacedParts.holds(section, spot.value())) {
-                section.wires().forEach(occupant -> wire(occupant, needs));
+                section.wires().forEach(occupant -> wire(occupant, target.wiring().platform().limits(), needs));
             }
         }
         for (PlacedParts.At covering : PlacedParts.of(target.wiring(), target.shapes(),
@@ -93,25 +95,30 @@ public final class BendTooTight implements Rule<Target.OfHarness> {
                 findings);
     }
 
-    private static void wire(Section.Occupant occupant, List<Need> needs) {
+    private static void wire(Section.Occupant occupant, Limits limits, List<Need> needs) {
         WireView wire = occupant.wire();
         for (Case<ConductorSize> size : wire.sizes()) {
             Condition rest = size.when().and(occupant.when());
             for (Case<Part> cable : wire.cables()) {
-                needs.add(need(wire, Optional.of(cable.value()), size.value(), rest.and(cable.when())));
+                needs.add(need(wire, Optional.of(cable.value()), size.value(), rest.and(cable.when()), limits));
                 rest = rest.minus(cable.when());
             }
-            needs.add(need(wire, Optional.empty(), size.value(), rest));
+            needs.add(need(wire, Optional.empty(), size.value(), rest, limits));
         }
     }
 
-    private static Need need(WireView wire, Optional<Part> cable, ConductorSize size, Condition when) {
+    private static Need need(WireView wire, Optional<Part> cable, ConductorSize size, Condition when,
+            Limits limits) {
+        double times = limits.si(Limit.BEND_RADIUS);
+        String cited = limits.place(Limit.BEND_RADIUS).equals(Span.NONE) ? ""
+                : "; " + limits.cite(Limit.BEND_RADIUS);
         Optional<Double> stated = cable.flatMap(part -> BundleTooBigForOpening.figure(part, Part.FigureKind.RADIUS));
         OutsideDiameter outside = OutsideDiameter.of(cable, size);
-        double usual = stated.orElse(LIMITS.bendTimes() * outside.mm());
-        double least = stated.orElse(LIMITS.bendTimes() * (outside.estimated() ? size.diameterMm() : outside.mm()));
-        String why = stated.isPresent() ? stated(cable.get()) : LIMITS.bendTimes() + " x "
-                + PossibleBundle.mm(outside.mm()) + " over the insulation (" + outside.basis() + ")";
+        double usual = stated.orElse(times * outside.mm());
+        double least = stated.orElse(times * (outside.estimated() ? size.diameterMm() : outside.mm()));
+        String why = stated.isPresent() ? stated(cable.get()) : Figure.of(times) + " x "
+                + PossibleBundle.mm(outside.mm()) + " over the insulation (" + outside.basis() + cited
+                + ")";
         return new Need(least, usual, "wire " + wire.label(), why, wire.wire().name().span(), when);
     }
 

@@ -24,7 +24,8 @@ import org.loomwright.rules.Target;
 /** A bundle that does not pass the bore of an opening or covering that is placed on it. */
 public final class BundleTooBigForOpening implements Rule<Target.OfHarness> {
 
-    private static final RoutingLimits LIMITS = RoutingLimits.usual();
+    /** The most different bundles at one opening that are told apart; a bound on work, no figure of the trade. */
+    private static final int MOST_SHAPES = 256;
     private static final RuleInfo INFO = new RuleInfo("bundle-too-big-for-opening",
             "Does every bundle pass the openings and coverings placed on it?", Severity.ERROR, Kind.ENGINEERING,
             Scope.HARNESS, "geometry: no packing of round wires is thinner than its proven bound; the rule of thumb is"
@@ -75,7 +76,7 @@ public final class BundleTooBigForOpening implements Rule<Target.OfHarness> {
         for (Section section : target.shapes().of(target.wiring()).sections()) {
             if (section.size().isPresent() && encloses(target, bore, section)) {
                 findings.checkCancelled();
-                PossibleBundle bundle = new PossibleBundle(section, LIMITS.shapes());
+                PossibleBundle bundle = new PossibleBundle(section, MOST_SHAPES);
                 for (PossibleBundle.TooThick each : bundle.tooThick(bore.mm(), bore.at().when())) {
                     found.merge(each.certain(), new Found(section, each, bundle.isBounded()), Found::or);
                 }

@@ -8,6 +8,8 @@ import java.util.Optional;
 import org.loomwright.condition.Condition;
 import org.loomwright.geometry.Spot;
 import org.loomwright.geometry.TreeRun;
+import org.loomwright.harness.Limit;
+import org.loomwright.harness.Limits;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.Span;
 import org.loomwright.harness.link.WiringView;
@@ -26,9 +28,8 @@ import org.loomwright.rules.Target;
  */
 public final class ClampSpacing implements Rule<Target.OfHarness> {
 
-    private static final RoutingLimits LIMITS = RoutingLimits.usual();
     private static final RuleInfo INFO = new RuleInfo("clamp-spacing", "Is every run held often enough?",
-            Severity.WARNING, Kind.ENGINEERING, Scope.HARNESS, LIMITS.supportsBasis());
+            Severity.WARNING, Kind.ENGINEERING, Scope.HARNESS, Limit.CLAMP_SPACING.basis());
 
     /** Something that holds a run. */
     private record Support(String element, String words, boolean clip, Length station, Condition when, Span span) {
@@ -56,6 +57,7 @@ public final class ClampSpacing implements Rule<Target.OfHarness> {
         if (placed.stream().noneMatch(each -> each.part().kind() == Part.Kind.CLIP)) {
             return;
         }
+        Length most = view.platform().limits().length(Limit.CLAMP_SPACING);
         for (TreeRun run : target.shapes().of(view).tree().runs()) {
             List<Support> supports = supports(run, placed);
             Condition clipped = view.platform().vehicles().anyOf(
@@ -65,7 +67,7 @@ public final class ClampSpacing implements Rule<Target.OfHarness> {
                 for (int j = i + 1; j < supports.size() && !rest.isNever(); j++) {
                     Support next = supports.get(j);
                     Length apart = next.station().minus(supports.get(i).station());
-                    if (apart.compareTo(LIMITS.supports()) > 0) {
+                    if (apart.compareTo(most) > 0) {
                         report(view, run, supports.get(i), next, apart, rest.and(next.when()), findings);
                     }
                     rest = rest.minus(next.when());
@@ -92,13 +94,17 @@ public final class ClampSpacing implements Rule<Target.OfHarness> {
 
     private static void report(WiringView view, TreeRun run, Support from, Support to, Length apart, Condition when,
             Findings findings) {
+        Limits limits = view.platform().limits();
+        Length most = limits.length(Limit.CLAMP_SPACING);
         findings.about(view.name(), to.element(), to.words()).when(when).key(from.words())
                 .at(to.span(), apart + " from the one before")
                 .see(from.span(), from.label())
+                .see(limits.place(Limit.CLAMP_SPACING), "the practice's limit")
                 .says("nothing holds " + run.name() + " for " + apart + " between " + from.label() + " and "
                         + to.label())
-                .step(to.station() + " - " + from.station() + " = " + apart + ", more than " + LIMITS.supports())
-                .advise("place clips between them so that no stretch is longer than " + LIMITS.supports())
+                .step(to.station() + " - " + from.station() + " = " + apart + ", more than " + most + " ("
+                        + limits.cite(Limit.CLAMP_SPACING) + ")")
+                .advise("place clips between them so that no stretch is longer than " + most)
                 .report();
     }
 }

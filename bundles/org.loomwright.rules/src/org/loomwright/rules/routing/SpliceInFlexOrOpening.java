@@ -7,6 +7,8 @@ import java.util.Optional;
 import org.loomwright.condition.Condition;
 import org.loomwright.geometry.HarnessTree;
 import org.loomwright.geometry.Spot;
+import org.loomwright.harness.Limit;
+import org.loomwright.harness.Limits;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.Run;
 import org.loomwright.harness.Span;
@@ -27,10 +29,9 @@ public final class SpliceInFlexOrOpening implements Rule<Target.OfHarness> {
 
     /** A covering of this {@code type} is where the bundle has to bend in use. */
     private static final String FLEX = "flex";
-    private static final RoutingLimits LIMITS = RoutingLimits.usual();
     private static final RuleInfo INFO = new RuleInfo("splice-in-flex-or-opening",
             "Do splices keep clear of openings and of what flexes?", Severity.WARNING, Kind.ENGINEERING, Scope.HARNESS,
-            LIMITS.spliceClearBasis());
+            Limit.SPLICE_CLEAR.basis());
 
     /** What a splice must keep clear of. */
     private record Obstacle(String words, Span span, Spot from, Spot to, Condition when) {
@@ -53,6 +54,8 @@ public final class SpliceInFlexOrOpening implements Rule<Target.OfHarness> {
         if (obstacles.isEmpty()) {
             return;
         }
+        Limits limits = view.platform().limits();
+        Length clear = limits.length(Limit.SPLICE_CLEAR);
         Shapes.Shape shape = target.shapes().of(view);
         for (WiringView.SpliceView splice : view.splices().values()) {
             for (Case<Spot> spot : shape.spots().of(splice.node())) {
@@ -60,9 +63,8 @@ public final class SpliceInFlexOrOpening implements Rule<Target.OfHarness> {
                 for (Obstacle obstacle : obstacles) {
                     Condition when = rest.and(obstacle.when());
                     Optional<Length> apart = apart(shape.tree(), spot.value(), obstacle);
-                    if (!when.isNever() && apart.filter(length -> length.compareTo(LIMITS.spliceClear()) < 0)
-                            .isPresent()) {
-                        report(splice, spot.value(), obstacle, apart.get(), when, findings);
+                    if (!when.isNever() && apart.filter(length -> length.compareTo(clear) < 0).isPresent()) {
+                        report(splice, spot.value(), obstacle, apart.get(), when, limits, findings);
                         rest = rest.minus(when);
                     }
                 }
@@ -105,17 +107,19 @@ public final class SpliceInFlexOrOpening implements Rule<Target.OfHarness> {
     }
 
     private static void report(WiringView.SpliceView splice, Spot spot, Obstacle obstacle, Length apart,
-            Condition when, Findings findings) {
+            Condition when, Limits limits, Findings findings) {
+        Length clear = limits.length(Limit.SPLICE_CLEAR);
         String name = splice.splice().name().text();
         String where = apart.isZero() ? "in " + obstacle.words() : apart + " from " + obstacle.words();
         findings.about(splice.owner(), name, "splice " + name).when(when).key(obstacle.words())
                 .at(splice.splice().name().span(), where)
                 .see(obstacle.span(), obstacle.words() + " at " + obstacle.from().label())
+                .see(limits.place(Limit.SPLICE_CLEAR), "the practice's limit")
                 .says("splice " + name + " lies " + where)
                 .step(spot.label() + " to " + obstacle.from().label()
                         + (obstacle.from().equals(obstacle.to()) ? "" : " .. " + obstacle.to().label()) + ": " + apart
-                        + ", less than " + LIMITS.spliceClear() + " (common practice)")
-                .advise("move the splice until it is at least " + LIMITS.spliceClear() + " clear of it")
+                        + ", less than " + clear + " (" + limits.cite(Limit.SPLICE_CLEAR) + ")")
+                .advise("move the splice until it is at least " + clear + " clear of it")
                 .report();
     }
 }
