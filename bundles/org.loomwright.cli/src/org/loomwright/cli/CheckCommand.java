@@ -24,6 +24,8 @@ final class CheckCommand implements Command {
 
     private static final String NO_CACHE = "--no-cache";
     private static final String SINCE = "--since";
+    private static final String FIX = "--fix";
+    private static final String DRY_RUN = "--dry-run";
 
     @Override
     public String name() {
@@ -49,6 +51,8 @@ final class CheckCommand implements Command {
         spec.addOption(OptionSpec.builder(SINCE).type(String.class).paramLabel("REV").description(
                 "Set aside the findings that this git revision had already: only what is new counts.").build());
         spec.addOption(Flags.flag(NO_CACHE, "Check anew, and keep no result for the next time."));
+        spec.addOption(Flags.flag(FIX, "Make the changes that leave no doubt, write the files, and check again."));
+        spec.addOption(Flags.flag(DRY_RUN, "With " + FIX + ": write nothing, print the difference."));
     }
 
     @Override
@@ -56,6 +60,12 @@ final class CheckCommand implements Command {
         Flags flags = Flags.ofServers(arguments);
         BaselineFlags baselines = BaselineFlags.of(arguments, door.folder());
         List<ProjectPlace> places = ProjectPlace.find(door.folder(), arguments.matchedPositionalValue(0, List.of()));
+        if (arguments.hasMatchedOption(FIX)) {
+            return Fixing.run(places, arguments.hasMatchedOption(DRY_RUN), flags, language, door);
+        }
+        if (arguments.hasMatchedOption(DRY_RUN)) {
+            throw new BadCall(DRY_RUN + " says what " + FIX + " would do: give both");
+        }
         List<Outcome> outcomes;
         List<Checked> checked = new ArrayList<>();
         Optional<SinceRevision.Since> since = Optional.empty();

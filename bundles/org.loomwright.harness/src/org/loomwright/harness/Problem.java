@@ -12,6 +12,12 @@ import java.util.List;
  * @param message what is wrong, in words of the trade, one sentence
  * @param advice  what to try; may be empty
  * @param edits   a change of the text that mends it; empty when none is known
+ * @param certain false when the change is a guess that a person has to look at
  */
-public record Problem(String code, Span span, String message, String advice, List<TextEdit> edits) {
+public record Problem(String code, Span span, String message, String advice, List<TextEdit> edits, boolean certain) {
+
+    /** With a change that leaves no doubt, or none. */
+    public Problem(String code, Span span, String message, String advice, List<TextEdit> edits) {
+        this(code, span, message, advice, edits, true);
+    }
 }

@@ -39,6 +39,26 @@ public final class Spelling {
         return Optional.ofNullable(best);
     }
 
+    /**
+     * Returns whether a word can only be a slip for another one, and not the name of something else: they differ in case
+     * alone, or, in words of four letters and more, by one letter within or two letters swapped. What tells names apart
+     * must agree: figures, capital letters and the last letter ({@code headLampL} is never a slip for {@code
+     * headLampR}, nor {@code J12} for {@code J11}).
+     */
+    public static boolean isSlip(String given, String meant) {
+        if (given.equalsIgnoreCase(meant)) {
+            return true;
+        }
+        return Math.min(given.length(), meant.length()) >= 4 && distance(given, meant) == 1
+                && given.charAt(given.length() - 1) == meant.charAt(meant.length() - 1)
+                && distinguishing(given).equals(distinguishing(meant));
+    }
+
+    private static String distinguishing(String word) {
+        return word.codePoints().filter(c -> !Character.isLowerCase(c))
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).toString();
+    }
+
     private static boolean closeShort(String given, String word) {
         return given.equalsIgnoreCase(word) || given.length() == word.length() + 1 && given.startsWith(word)
                 || given.length() == 2 && word.length() == 2 && given.charAt(0) == word.charAt(1)

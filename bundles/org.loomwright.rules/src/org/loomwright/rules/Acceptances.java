@@ -14,10 +14,13 @@ import org.loomwright.condition.Resolution;
 import org.loomwright.condition.TooManyCombinations;
 import org.loomwright.harness.Circuit;
 import org.loomwright.harness.Fact;
+import org.loomwright.harness.Span;
+import org.loomwright.harness.TextEdit;
 import org.loomwright.harness.Waiver;
 import org.loomwright.harness.link.Project;
 import org.loomwright.harness.link.WireView;
 import org.loomwright.harness.link.WiringView;
+import org.loomwright.quantity.Spelling;
 import org.loomwright.rules.RuleInfo.Kind;
 import org.loomwright.rules.RuleInfo.Scope;
 
@@ -195,6 +198,31 @@ final class Acceptances {
         return today.isPresent() && waiver.until().filter(last -> today.get().isAfter(last)).isPresent();
     }
 
+    private List<Finding.Fix> rightName(Waiver waiver) {
+        List<String> known = book.infos().stream().map(RuleInfo::id).toList();
+        return Spelling.nearest(waiver.rule().text(), known).map(name -> List.of(new Finding.Fix("write \"" + name
+                + "\"", List.of(new TextEdit(waiver.rule().span(), name))))).orElse(List.of());
+    }
+
+    /**
+     * Takes the line out. Nothing is offered while the text has problems, since what the waiver accepts may stand in
+     * what could not be read; nor where a comment shares its line.
+     */
+    private List<Finding.Fix> removal(Waiver waiver) {
+        Span span = waiver.span();
+        String text = project.text(span.file()).orElse("");
+        int start = text.lastIndexOf('\n', Math.max(0, span.offset() - 1)) + 1;
+        int end = text.indexOf('\n', span.end());
+        end = end < 0 ? text.length() : end + 1;
+        boolean alone = span.length() > 0 && span.end() <= end && start <= span.offset()
+                && text.substring(start, span.offset()).isBlank() && text.substring(span.end(), end).isBlank();
+        if (!alone || !project.problems().isEmpty()) {
+            return List.of();
+        }
+        Span line = new Span(span.file(), start, end - start, span.line(), 1);
+        return List.of(new Finding.Fix("remove the line", List.of(new TextEdit(line, ""))));
+    }
+
     private Finding about(Waiver waiver) {
         RuleInfo info = expired(waiver) ? EXPIRED : UNUSED;
         boolean known = book.info(waiver.rule().text()).isPresent();
@@ -207,8 +235,9 @@ final class Acceptances {
                 : known ? "remove it, or check the element and the vehicles that it names"
                 : "check the name of the rule";
         Finding.Label place = new Finding.Label(known || expired(waiver) ? waiver.span() : waiver.rule().span(), "");
+        List<Finding.Fix> fixes = expired(waiver) ? List.of() : known ? removal(waiver) : rightName(waiver);
         return new Finding(info.id(), info.severity(), false, named(waiver), "waiver on " + named(waiver), sentence,
-                List.of(), info.basis(), Optional.empty(), place, List.of(), advice, List.of(), Optional.empty(),
+                List.of(), info.basis(), Optional.empty(), place, List.of(), advice, fixes, Optional.empty(),
                 Fingerprints.of(info.id(), named(waiver), waiver.rule().text(), waiver.name().text()));
     }
 }

@@ -80,9 +80,15 @@ public final class Draft {
         return this;
     }
 
-    /** Offers a change of the text. */
+    /** Offers a change of the text that leaves no doubt. */
     public Draft fix(String title, TextEdit... edits) {
         fixes.add(new Finding.Fix(title, List.of(edits)));
+        return this;
+    }
+
+    /** Offers a change of the text that may be the right one. */
+    public Draft guess(String title, TextEdit... edits) {
+        fixes.add(new Finding.Fix(title, List.of(edits), false));
         return this;
     }
 

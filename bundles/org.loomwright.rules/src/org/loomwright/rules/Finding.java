@@ -75,10 +75,21 @@ public record Finding(String rule, Severity severity, boolean inherited, String 
     public record Label(Span span, String text) {
     }
 
-    /** A change that mends a finding. */
-    public record Fix(String title, List<TextEdit> edits) {
+    /**
+     * A change that mends a finding.
+     *
+     * @param title   what it does, a few words
+     * @param edits   the change
+     * @param certain false when it is a guess that a person has to look at
+     */
+    public record Fix(String title, List<TextEdit> edits, boolean certain) {
         public Fix {
             edits = List.copyOf(edits);
+        }
+
+        /** A change that leaves no doubt. */
+        public Fix(String title, List<TextEdit> edits) {
+            this(title, edits, true);
         }
     }
 

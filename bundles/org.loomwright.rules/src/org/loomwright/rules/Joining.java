@@ -81,7 +81,7 @@ final class Joining {
 
     void problem(Problem problem, Severity severity) {
         List<Finding.Fix> fixes = problem.edits().isEmpty() ? List.of()
-                : List.of(new Finding.Fix(problem.advice(), problem.edits()));
+                : List.of(new Finding.Fix(problem.advice(), problem.edits(), problem.certain()));
         plain.add(new Finding(problem.code(), severity, false, "", "", problem.message(), List.of(), "",
                 Optional.empty(), new Finding.Label(problem.span(), ""), List.of(), problem.advice(), fixes,
                 Optional.empty(), Fingerprints.of(problem.code(), problem.span().file(), problem.message(), "")));

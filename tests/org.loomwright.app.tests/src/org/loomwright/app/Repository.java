@@ -44,6 +44,11 @@ public final class Repository {
         return new OpenProject(reader, threads).open(ProjectPlace.findOne(base, name), Cancel.NEVER, Progress.NONE);
     }
 
+    /** The single files of a folder below {@code docs/examples}, ordered by name. */
+    public static List<Path> examples(String folder) throws IOException {
+        return entries(root().resolve("docs/examples").resolve(folder)).stream().filter(Files::isRegularFile).toList();
+    }
+
     /** The entries of a folder, ordered by name. */
     static List<Path> entries(Path folder) throws IOException {
         try (Stream<Path> entries = Files.list(folder)) {

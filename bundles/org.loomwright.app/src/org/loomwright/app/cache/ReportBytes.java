@@ -65,7 +65,8 @@ final class ReportBytes {
         out.maybe(finding.affected(), ReportBytes::pack);
         pack(out, finding.place());
         out.list(finding.related(), ReportBytes::pack).text(finding.advice());
-        out.list(finding.fixes(), (to, fix) -> to.text(fix.title()).list(fix.edits(), ReportBytes::pack));
+        out.list(finding.fixes(), (to, fix) -> to.text(fix.title())
+                .list(fix.edits(), ReportBytes::pack).bit(fix.certain()));
         out.maybe(finding.acceptance(), ReportBytes::pack).text(finding.fingerprint());
     }
 
@@ -73,7 +74,7 @@ final class ReportBytes {
         return new Finding(in.text(), SEVERITIES.get(in.small()), in.bit(), in.text(), in.text(), in.text(),
                 in.list(Unpacking::text), in.text(), in.maybe(ReportBytes::affected), label(in),
                 in.list(ReportBytes::label), in.text(),
-                in.list(from -> new Finding.Fix(from.text(), from.list(ReportBytes::edit))),
+                in.list(from -> new Finding.Fix(from.text(), from.list(ReportBytes::edit), from.bit())),
                 in.maybe(ReportBytes::acceptance), in.text());
     }
 

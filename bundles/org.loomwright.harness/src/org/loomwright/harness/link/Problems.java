@@ -82,7 +82,8 @@ final class Problems {
                         + (known.size() > 8 ? ", ..." : ""));
         String stock = near.isPresent() || ready.isEmpty() ? "" : "; the stock has none of that name either";
         found.add(new Problem("name-unknown", name, "there is no " + sort + " named \"" + ref.text() + "\"" + where,
-                advice + stock, near.map(text -> List.of(new TextEdit(name, text))).orElse(List.of())));
+                advice + stock, near.map(text -> List.of(new TextEdit(name, text))).orElse(List.of()),
+                near.filter(text -> Spelling.isSlip(ref.text(), text)).isPresent()));
     }
 
     /** A name that stands for two things. */
@@ -99,7 +100,8 @@ final class Problems {
                 problem.candidate().map(text -> "did you mean \"" + text + "\"?").orElse(""),
                 problem.candidate().filter(text -> problem.offset() >= 0 && problem.subject().length() > 0
                         && at(span).equals(problem.subject()))
-                        .map(text -> List.of(new TextEdit(span, text))).orElse(List.of())));
+                        .map(text -> List.of(new TextEdit(span, text))).orElse(List.of()),
+                problem.candidate().filter(text -> Spelling.isSlip(problem.subject(), text)).isPresent()));
     }
 
     /** The first place of a text within a span; the span itself when it does not stand there. */

@@ -119,9 +119,20 @@ final class Quantities {
         boolean glued = Character.isDigit(file.text().charAt(Math.max(0, figure.unitSpan.offset() - 1)));
         TextEdit[] edits = nearest.map(symbol -> new TextEdit[] {new TextEdit(figure.unitSpan,
                 (glued ? " " : "") + symbol)}).orElse(new TextEdit[0]);
-        file.problems().add("unit-unknown", figure.unitSpan, "\"" + figure.unit + "\" is no unit"
-                + nearest.map(symbol -> "; did you mean \"" + symbol + "\"?").orElse(""),
-                "units here: " + String.join(", ", possible), edits);
+        String message = "\"" + figure.unit + "\" is no unit"
+                + nearest.map(symbol -> "; did you mean \"" + symbol + "\"?").orElse("");
+        String advice = "units here: " + String.join(", ", possible);
+        if (nearest.filter(symbol -> isSpelledSo(symbol, figure.unit)).isPresent()) {
+            file.problems().add("unit-unknown", figure.unitSpan, message, advice, edits);
+        } else {
+            file.problems().guess("unit-unknown", figure.unitSpan, message, advice, edits);
+        }
+    }
+
+    /** Whether people write a unit so; a slip of the finger could have hit any of them. */
+    private static boolean isSpelledSo(String symbol, String given) {
+        return symbol.equalsIgnoreCase(given) || Unit.ofSymbol(symbol)
+                .filter(unit -> unit.otherSpellings().stream().anyMatch(given::equalsIgnoreCase)).isPresent();
     }
 
     private static List<String> symbols(Kind kind) {
@@ -177,9 +188,14 @@ final class Quantities {
                     : number.kind.words() + " needs a unit, such as " + number.kind.example();
             TextEdit[] edits = unit.map(symbol -> new TextEdit[] {file.problems().insert(number.end, " " + symbol)})
                     .orElse(new TextEdit[0]);
-            file.problems().add("unit-missing", number.span, needed,
-                    unit.map(symbol -> "this file mostly says " + symbol).filter(advice -> !used.isEmpty()).orElse(""),
-                    edits);
+            String advice = unit.map(symbol -> "this file mostly says " + symbol).filter(words -> !used.isEmpty())
+                    .orElse("");
+            int sorts = number.kind == null ? systems.size() : usedFor(number.kind).size();
+            if (sorts == 1 || sorts == 0 && number.kind != null) {
+                file.problems().add("unit-missing", number.span, needed, advice, edits);
+            } else {
+                file.problems().guess("unit-missing", number.span, needed, advice, edits);
+            }
         }
     }
 

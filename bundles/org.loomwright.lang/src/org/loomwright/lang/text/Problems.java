@@ -40,6 +40,11 @@ public final class Problems {
         found.add(new Problem(code, span, message, advice, List.of(edits)));
     }
 
+    /** Adds a problem; its edits mend it if the guess is right. */
+    public void guess(String code, Span span, String message, String advice, TextEdit... edits) {
+        found.add(new Problem(code, span, message, advice, List.of(edits), false));
+    }
+
     /** Says that a line cannot be read as it stands, so that what seems to be missing in it is no news. */
     public void damage(int line) {
         damaged.set(line);

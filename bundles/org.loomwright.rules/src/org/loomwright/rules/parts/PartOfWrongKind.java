@@ -178,7 +178,7 @@ public final class PartOfWrongKind implements Rule<Target.OfProject> {
                     .when(platform.vehicles().resolve(when).condition().and(within))
                     .advise(near.map(name -> "did you mean \"" + name + "\"?").orElse("name a part of kind "
                             + kinds.stream().map(PartOfWrongKind::kind).collect(Collectors.joining(", "))));
-            near.ifPresent(name -> draft.fix("write \"" + name + "\"", new TextEdit(ref.span(), name)));
+            near.ifPresent(name -> draft.guess("write \"" + name + "\"", new TextEdit(ref.span(), name)));
             draft.report();
         }
     }

@@ -71,7 +71,7 @@ public final class OrphanWire implements Rule<Target.OfCircuit> {
                 .says("the " + side + " of wire " + wire.label() + " goes to \"" + name
                         + "\", and nothing has that name")
                 .advise(near.advice("a connector, splice, stud or device of that name is missing"));
-        near.fix(span).ifPresent(edit -> draft.fix(near.title(), edit));
+        near.offer(draft, span);
         draft.report();
     }
 

@@ -91,7 +91,7 @@ public final class UnknownCavity implements Rule<Target.OfHarness> {
         draft.at(span, "no such cavity")
                 .says(words + " has no cavity " + cavity + ": part " + part.name() + " has " + list(pins))
                 .advise(near.advice("name one of its cavities, or mend the part in the catalogue"));
-        near.fix(span).ifPresent(edit -> draft.fix(near.title(), edit));
+        near.offer(draft, span);
     }
 
     private static String list(List<String> pins) {
