@@ -30,7 +30,7 @@ final class FitCommand implements Command {
     @Override
     public void describe(CommandSpec spec) {
         spec.addPositional(Flags.one(0, true, "PROJECT", "A folder with .loom files."));
-        Flags.judging(spec);
+        Flags.checking(spec);
     }
 
     @Override
@@ -52,7 +52,7 @@ final class FitCommand implements Command {
             door.out().print(FitPages.json(opened, judged, report, flags.failOn()));
         } else {
             door.out().print(new CheckText(Desk.palette(door)).findings(opened, report, flags.shown()));
-            door.out().print(FitPages.text(opened.project(), judged, Desk.palette(door), door.width()));
+            door.out().print(FitPages.text(opened.project(), judged, report, Desk.palette(door), door.width()));
         }
         return report.objects(flags.failOn()) ? Exit.FINDINGS : Exit.FINE;
     }

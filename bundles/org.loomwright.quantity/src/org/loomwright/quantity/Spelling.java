@@ -40,9 +40,9 @@ public final class Spelling {
     }
 
     /**
-     * Returns whether a word can only be a slip for another one, and not the name of something else: they differ in case
-     * alone, or, in words of four letters and more, by one letter within or two letters swapped. What tells names apart
-     * must agree: figures, capital letters and the last letter ({@code headLampL} is never a slip for {@code
+     * Returns whether a word can only be a slip for another one, and not the name of something else: they differ in
+     * case alone, or, in words of four letters and more, by one letter within or two letters swapped. What tells names
+     * apart must agree: figures, capital letters and the last letter ({@code headLampL} is never a slip for {@code
      * headLampR}, nor {@code J12} for {@code J11}).
      */
     public static boolean isSlip(String given, String meant) {

@@ -56,7 +56,7 @@ class DeterminismTest {
         all.append(new CheckText(Palette.PLAIN).findings(opened, report, EVERYTHING));
         all.append(new CheckText(Palette.PLAIN).summary(Checked.of(opened, report)));
         all.append(CheckJson.of(List.of(Checked.of(opened, report)), Severity.WARNING, EVERYTHING));
-        all.append(FitPages.text(opened.project(), proof.fits(), Palette.PLAIN, 120));
+        all.append(FitPages.text(opened.project(), proof.fits(), report, Palette.PLAIN, 120));
         all.append(FitPages.json(opened, proof.fits(), report, Severity.WARNING));
         all.append(ProofPages.json(proof, Severity.WARNING, EVERYTHING, StandardRules.book().infos(), "out"));
         all.append(new ProofPages(Palette.PLAIN, 120).summary(proof, Severity.WARNING, StandardRules.book().infos(),

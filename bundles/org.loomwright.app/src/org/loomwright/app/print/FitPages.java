@@ -30,14 +30,15 @@ public final class FitPages {
      * For each harness the verdict, the matrix and the figures that matter most.
      *
      * @param project the project that the harnesses belong to
+     * @param found   what the rules found in it, and what of it was accepted
      */
-    public static String text(Project project, List<Judged> all, Palette palette, int width) {
+    public static String text(Project project, List<Judged> all, Report found, Palette palette, int width) {
         StringBuilder out = new StringBuilder();
         if (!project.problems().isEmpty()) {
             out.append(palette.paint(Tone.WARNING, HALF_READ)).append("\n\n");
         }
         for (Judged judged : all) {
-            FitText words = new FitText(judged);
+            FitText words = new FitText(judged, found);
             out.append(words.verdict(palette)).append("\n\n");
             String matrix = FitMatrix.of(judged, palette, width);
             if (!matrix.isEmpty()) {
@@ -55,20 +56,20 @@ public final class FitPages {
             json.name("project").value(opened.place().name());
             json.name("folder").value(opened.place().prefix());
             json.name("harnesses");
-            harnesses(json, all);
+            harnesses(json, all, report);
             json.name("findings");
             new FindingJson(json).write(report.findings());
         });
     }
 
     /** Writes an array with the matrix of each harness. */
-    static void harnesses(JsonWriter json, List<Judged> all) throws IOException {
+    static void harnesses(JsonWriter json, List<Judged> all, Report found) throws IOException {
         json.beginArray();
         for (Judged judged : all) {
             FitReport report = judged.report();
             json.beginObject();
             json.name("harness").value(judged.harness().name());
-            json.name("verdict").value(judged.coversNothing() ? "covers nothing" : report.verdict().words());
+            json.name("verdict").value(FitText.words(judged, found));
             json.name("evidence");
             evidence(json, report.problem().evidence());
             json.name("notJudged").beginArray();

@@ -10,17 +10,46 @@ import org.loomwright.app.print.Palette.Tone;
 import org.loomwright.fit.FitCell;
 import org.loomwright.fit.FitReport;
 import org.loomwright.quantity.Length;
+import org.loomwright.rules.Finding;
+import org.loomwright.rules.Report;
+import org.loomwright.rules.RuleInfo;
 import org.loomwright.rules.Severity;
+import org.loomwright.rules.standard.StandardRules;
 
 /** What is said of the fit of one harness in a few lines. */
 final class FitText {
 
+    private static final String ACCEPTED = "fits but for what is accepted";
+
     private final Judged judged;
     private final FitReport report;
+    private final boolean accepted;
 
-    FitText(Judged judged) {
+    /**
+     * @param found what the rules found, and a person accepted; tells whether a failure of the fit counts
+     */
+    FitText(Judged judged, Report found) {
         this.judged = judged;
         this.report = judged.report();
+        this.accepted = isAccepted(judged, found);
+    }
+
+    /** Whether it does not fit, and somebody accepted every finding that says so. */
+    static boolean isAccepted(Judged judged, Report found) {
+        if (judged.weight().filter(weight -> weight == Severity.ERROR).isEmpty()) {
+            return false;
+        }
+        List<Finding> about = StandardRules.fitBook().infos().stream().map(RuleInfo::id)
+                .flatMap(id -> found.of(id).stream())
+                .filter(finding -> finding.element().split(":", 2)[0].equals(judged.harness().name()))
+                .filter(finding -> finding.severity().atLeast(Severity.WARNING)).toList();
+        return !about.isEmpty() && about.stream().noneMatch(Finding::counts);
+    }
+
+    /** The verdict in a few words. */
+    static String words(Judged judged, Report found) {
+        return judged.coversNothing() ? "covers nothing" : isAccepted(judged, found) ? ACCEPTED
+                : judged.report().verdict().words();
     }
 
     /** {@code front fits the drawings as transcribed: 31 lengths from sheets, 4 missing}. */
@@ -32,8 +61,9 @@ final class FitText {
         if (report.problem().rows().isEmpty()) {
             return name + " has no branch, and its drawings have none: there is nothing to fit";
         }
-        Tone tone = judged.weight().map(FindingText::tone).orElse(Tone.GOOD);
-        String words = name + " " + report.words();
+        Tone tone = accepted ? Tone.WARNING : judged.weight().map(FindingText::tone).orElse(Tone.GOOD);
+        String words = name + " " + (accepted ? ACCEPTED + ": " + report.problem().evidence().words()
+                : report.words());
         List<String> unjudged = report.problem().unjudged();
         return palette.paint(tone, words) + (unjudged.isEmpty() ? ""
                 : "; not judged against " + String.join(", ", unjudged));

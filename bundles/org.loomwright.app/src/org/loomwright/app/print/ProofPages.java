@@ -56,7 +56,7 @@ public final class ProofPages {
         StringBuilder out = new StringBuilder();
         boolean objects = proof.report().objects(threshold);
         for (Judged judged : proof.fits()) {
-            if (new FitText(judged).isOpen()) {
+            if (new FitText(judged, proof.report()).isOpen()) {
                 out.append(FitMatrix.of(judged, palette, width)).append('\n');
             }
         }
@@ -84,10 +84,9 @@ public final class ProofPages {
     }
 
     private void fits(Proof proof, StringBuilder out) {
-        List<Judged> fits = proof.fits();
         String head = "fit";
-        for (Judged judged : fits) {
-            FitText words = new FitText(judged);
+        for (Judged judged : proof.fits()) {
+            FitText words = new FitText(judged, proof.report());
             line(head, words.verdict(palette), out);
             head = "";
             for (String more : List.of(words.leastMargin(), words.largestExcess())) {
@@ -100,7 +99,7 @@ public final class ProofPages {
                     .forEach(each -> line("", "    " + each.acceptance().get().how().words() + ": "
                             + Cells.printable(each.sentence()), out));
         }
-        if (fits.isEmpty()) {
+        if (proof.fits().isEmpty()) {
             line(head, "there is no harness of ours in this project", out);
         }
     }
@@ -162,7 +161,7 @@ public final class ProofPages {
             CheckJson.head(json, "prove", threshold, proof.report().objects(threshold));
             CheckJson.project(json, proof.opened(), proof.report(), shown);
             json.name("fits");
-            FitPages.harnesses(json, proof.fits());
+            FitPages.harnesses(json, proof.fits(), proof.report());
             json.name("lists").beginObject();
             json.name("folder").value(folder);
             json.name("files").beginArray();

@@ -118,7 +118,8 @@ final class WiringLinker {
         wiring.runs().forEach(run -> run.breakouts().forEach(each -> names.add(each.name().text())));
         names.addAll(branches());
         wiring.runs().forEach(run -> run.to().ifPresent(to -> names.add(to.text())));
-        wiring.datum().ifPresent(datum -> names.add(datum.text()));
+        wiring.datum().map(Ref::text).ifPresent(datum -> names.addAll(places().contains(datum) ? List.of(datum)
+                : places())); // a slip in the datum is reported there, and not again wherever its right name stands
         return names;
     }
 

@@ -33,8 +33,8 @@ final class PracticeBuilder extends Builder {
                 default -> { }
             }
         });
-        return new Practice(written.name("name"), text(source.getTitle()), written.ref("platform"), treatments, settings,
-                written.span());
+        return new Practice(written.name("name"), text(source.getTitle()), written.ref("platform"), treatments,
+                settings, written.span());
     }
 
     /** A line that is damaged, or that gives no reason, treats nothing. */

@@ -88,11 +88,17 @@ final class ConnectionsBuilder {
                 .filter(grounds::containsKey);
     }
 
+    /** A ground node that nobody has declared; that is reported as such, and what hangs on it is taken for grounded. */
+    private boolean isMisspelt(Optional<Ref> ref) {
+        return ref.filter(each -> fitment.platform().platform().grounds().stream()
+                .noneMatch(ground -> ground.name().text().equals(each.text()))).isPresent();
+    }
+
     private void stud(WiringView.StudView stud, Condition when) {
         Point point = new Point.Spot(stud.node());
         Optional<Point> ground = ground(stud.stud().ground());
         ground.ifPresent(node -> join(point, node, when, Protection.NONE, new Link.Bolted()));
-        if (ground.isPresent() || stud.stud().ground().isEmpty()) {
+        if (ground.isPresent() || stud.stud().ground().isEmpty() || isMisspelt(stud.stud().ground())) {
             grounds.merge(point, when.and(fitment.domain()), Condition::or);
         }
     }
@@ -114,7 +120,7 @@ final class ConnectionsBuilder {
                 List<Point> working = PartFacts.loadPins(part).stream().filter(pin -> !pin.equals(CASE))
                         .map(pin -> (Point) new Point.Spot(device.pin(pin))).toList();
                 loads.add(new Load(device, part, there, working, insulated.map(pin -> new Point.Spot(device.pin(pin))),
-                        ground.isPresent()));
+                        ground.isPresent() || isMisspelt(device.device().grounded())));
             } else if (part.kind() == Part.Kind.SOURCE && !pins.isEmpty()) {
                 Point live = insulated.map(pin -> (Point) new Point.Spot(device.pin(pin))).orElse(pins.getFirst());
                 List<Point> returns = pins.stream().filter(pin -> !pin.equals(live)).toList();

@@ -13,7 +13,11 @@ import org.loomwright.app.TextProject;
 import org.loomwright.fit.ChainJudge;
 import org.loomwright.fit.FitDefaults;
 import org.loomwright.quantity.Cancel;
+import org.loomwright.harness.link.Project;
 import org.loomwright.quantity.Progress;
+import org.loomwright.rules.Report;
+import org.loomwright.rules.Settings;
+import org.loomwright.rules.standard.StandardRules;
 
 class FitPagesTest {
 
@@ -23,7 +27,17 @@ class FitPagesTest {
     }
 
     private static String text(String source) throws BadCall {
-        return FitPages.text(TextProject.open(source).project(), judge(source), Palette.PLAIN, 120);
+        Project project = TextProject.open(source).project();
+        Report report = StandardRules.engine().check(project, Settings.TIMELESS, Cancel.NEVER, Progress.NONE);
+        return FitPages.text(project, judge(source), report, Palette.PLAIN, 120);
+    }
+
+    @Test
+    void aFailureThatSomebodyAcceptedIsNoFailure() throws BadCall {
+        String tight = TextProject.SMALL.replace("branch b1 from wing to lamp 250 mm", "branch b1 from wing to lamp 210 mm");
+        assertTrue(text(tight).startsWith("ours does not fit: "), text(tight));
+        String waived = tight + "waive place-not-reached on ours:b1 because \"stretched on the bench\"\n";
+        assertTrue(text(waived).startsWith("ours fits but for what is accepted: "), text(waived));
     }
 
     /**
