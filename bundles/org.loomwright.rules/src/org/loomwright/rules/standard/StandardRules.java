@@ -37,6 +37,7 @@ import org.loomwright.rules.protection.NoProtection;
 import org.loomwright.rules.protection.NoReturnPath;
 import org.loomwright.rules.protection.OneDeviceDarkensBothHeadlamps;
 import org.loomwright.rules.routing.BendTooTight;
+import org.loomwright.rules.routing.BreakoutsTooClose;
 import org.loomwright.rules.routing.BundleTooBigForOpening;
 import org.loomwright.rules.routing.ClampSpacing;
 import org.loomwright.rules.routing.SpliceInFlexOrOpening;
@@ -88,6 +89,7 @@ public final class StandardRules {
                 new SplicesNotStaggered(),
                 new SpliceInFlexOrOpening(),
                 new ClampSpacing(),
+                new BreakoutsTooClose(),
                 new BundleTooBigForOpening(),
                 new BendTooTight(),
                 new FuseNotIdentified(),

@@ -34,7 +34,8 @@ class FitPagesTest {
 
     @Test
     void aFailureThatSomebodyAcceptedIsNoFailure() throws BadCall {
-        String tight = TextProject.SMALL.replace("branch b1 from wing to lamp 250 mm", "branch b1 from wing to lamp 210 mm");
+        String tight = TextProject.SMALL.replace("branch b1 from wing to lamp 250 mm",
+                "branch b1 from wing to lamp 210 mm");
         assertTrue(text(tight).startsWith("ours does not fit: "), text(tight));
         String waived = tight + "waive place-not-reached on ours:b1 because \"stretched on the bench\"\n";
         assertTrue(text(waived).startsWith("ours fits but for what is accepted: "), text(waived));

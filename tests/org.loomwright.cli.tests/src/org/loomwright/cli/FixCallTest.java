@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** {@code check --fix} as a call: what it prints, what it writes, how it ends. */
+class FixCallTest {
+
+    private static final String TEXT = """
+            platform orrin "Orrin 1200" {
+                supply 12 V negative ground
+                place bulkhead
+            }
+            kit box "Kit" of orin
+            """;
+
+    @TempDir
+    private Path folder;
+
+    @BeforeEach
+    void write() throws IOException {
+        Files.createDirectories(folder.resolve("p"));
+        Files.writeString(folder.resolve("p/a.loom"), TEXT);
+    }
+
+    @Test
+    void itMendsAndSaysWhatItMended() throws IOException {
+        Call call = Call.in(folder, "check", "p", "--fix").isFine();
+        assertEquals("""
+                fixed p/a.loom:5 [name-unknown] "orin" becomes "orrin"
+
+                p: 1 fix made in 1 file
+                p: no findings in 1 file (1 kit)
+                """, call.out());
+        assertEquals(TEXT.replace("orin\n", "orrin\n"), Files.readString(folder.resolve("p/a.loom")));
+        assertEquals("p: nothing to fix\np: no findings in 1 file (1 kit)\n",
+                Call.in(folder, "check", "p", "--fix").isFine().out());
+    }
+
+    @Test
+    void whatRemainsIsReportedAndDecides() throws IOException {
+        Files.writeString(folder.resolve("p/b.loom"), "kit other of nothing\n");
+        Call call = Call.in(folder, "check", "p", "--fix").finds("name-unknown", "p/b.loom:1:14");
+        assertTrue(call.out().startsWith("fixed p/a.loom:5"), call.out());
+    }
+
+    @Test
+    void aDryRunPrintsTheDifferenceAndWritesNothing() throws IOException {
+        Call call = Call.in(folder, "check", "p", "--fix", "--dry-run");
+        assertEquals(Exit.FINDINGS, call.code());
+        assertEquals("""
+                --- p/a.loom
+                +++ p/a.loom
+                @@ -2,4 +2,4 @@
+                     supply 12 V negative ground
+                     place bulkhead
+                 }
+                -kit box "Kit" of orin
+                +kit box "Kit" of orrin
+                p: 1 fix to make in 1 file
+                """, call.out());
+        assertEquals(TEXT, Files.readString(folder.resolve("p/a.loom")));
+        assertEquals(List.of("p/a.loom"), Call.files(folder));
+    }
+
+    @Test
+    void callsThatMeanNothingAreRefused() {
+        Call.in(folder, "check", "p", "--dry-run").isRefused("--dry-run says what --fix would do");
+        Call.in(folder, "check", "p", "--fix", "--format", "json").isRefused("--fix prints text");
+    }
+}
