@@ -27,7 +27,8 @@ public enum Sort {
     WIRE("wire"),
     PLACED("placed part"),
     KIT("kit"),
-    WAIVER("waiver");
+    WAIVER("waiver"),
+    PRACTICE("practice");
 
     private final String word;
 

@@ -115,7 +115,7 @@ final class Presence {
         return switch (sort) {
             case WIRING, CIRCUIT, WIRE, SPLICE, DEVICE, STUD, ZONE, GROUND, STRAP, MODE -> Aspect.ELECTRICAL;
             case CONNECTOR, PLACE, POSITION -> Aspect.INTERFACE;
-            case PLATFORM, GROUP, OPTION, BREAK, CONSTRAINT, WAIVER -> Aspect.CONDITION;
+            case PLATFORM, GROUP, OPTION, BREAK, CONSTRAINT, WAIVER, PRACTICE -> Aspect.CONDITION;
             case RUN, BREAKOUT, BARRIER -> Aspect.GEOMETRY;
             case PART, PLACED, KIT -> Aspect.PART;
         };

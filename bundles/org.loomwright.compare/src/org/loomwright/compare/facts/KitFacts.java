@@ -5,9 +5,10 @@ import java.util.Set;
 import org.loomwright.compare.Sort;
 import org.loomwright.condition.Expression;
 import org.loomwright.harness.Kit;
+import org.loomwright.harness.Practice;
 import org.loomwright.harness.Waiver;
 
-/** What a kit and a waiver state. */
+/** What a kit, a waiver and a practice state. */
 final class KitFacts {
 
     private static final Expression ALWAYS = new Expression.Always();
@@ -40,6 +41,17 @@ final class KitFacts {
                 waiver.name().text().isEmpty() ? accepts : waiver.name().text(), waiver.span()).exists(waiver.when())
                 .word(Property.ACCEPTS, accepts).word(Property.REASON, waiver.reason());
         waiver.until().ifPresent(day -> item.word(Property.UNTIL, day.toString()));
+        return item;
+    }
+
+    /** How rules are treated, and the figures that are set, each with its reason. */
+    static ItemBuilder of(Practice practice) {
+        ItemBuilder item = new ItemBuilder(Sort.PRACTICE, "", practice.name().text(), practice.span()).exists(ALWAYS)
+                .word(Property.TITLE, practice.title()).ref(Property.PLATFORM, practice.platform(), Sort.PLATFORM, "");
+        practice.treatments().forEach(each -> item.put(new Slot(Property.TREATS, Value.word(each.rule().text())),
+                Value.word("as " + each.weight().words() + " because " + each.reason()), ALWAYS, each.span()));
+        practice.settings().forEach(each -> item.put(new Slot(Property.LIMIT, Value.word(each.limit().word())),
+                Value.word(each.value() + ", source " + each.source()), ALWAYS, each.span()));
         return item;
     }
 }

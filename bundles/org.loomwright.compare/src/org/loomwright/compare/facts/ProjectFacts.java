@@ -14,6 +14,7 @@ import org.loomwright.harness.Element;
 import org.loomwright.harness.Kit;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.Platform;
+import org.loomwright.harness.Practice;
 import org.loomwright.harness.Ref;
 import org.loomwright.harness.Source;
 import org.loomwright.harness.Waiver;
@@ -44,6 +45,7 @@ final class ProjectFacts {
                 case Kit kit -> kits.add(kit);
                 case Catalogue catalogue -> { }
                 case Waiver waiver -> { }
+                case Practice practice -> { }
             }
         }
         for (Element element : elements) {
@@ -63,6 +65,11 @@ final class ProjectFacts {
                     add(KitFacts.of(kit, wirings.keySet()));
                 }
                 case Waiver waiver -> add(KitFacts.of(waiver));
+                case Practice practice -> {
+                    practice.platform().ifPresent(platform -> homes.putIfAbsent(practice.name().text(),
+                            new FactSheet.Home(platform.text(), new Expression.Always())));
+                    add(KitFacts.of(practice));
+                }
             }
         }
         return new FactSheet(items, homes, project.platforms());

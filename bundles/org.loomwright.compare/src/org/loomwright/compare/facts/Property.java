@@ -79,6 +79,8 @@ public enum Property {
     ACCEPTS("accepts", Aspect.CONDITION, 3),
     REASON("reason", Aspect.TEXT, 1),
     UNTIL("until", Aspect.CONDITION, 0.5),
+    TREATS("treats", Aspect.CONDITION, 1),
+    LIMIT("limit", Aspect.CONDITION, 1),
     AS_FACTORY("as factory because", Aspect.TEXT, 0.5),
     SHEET("sheet", Aspect.TEXT, 0.5),
     LEGEND("print legend", Aspect.TEXT, 0.5),

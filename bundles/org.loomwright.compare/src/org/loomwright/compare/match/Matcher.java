@@ -25,7 +25,7 @@ public final class Matcher {
     private static final List<Sort> ORDER = List.of(Sort.PLATFORM, Sort.PART, Sort.WIRING, Sort.KIT, Sort.ZONE,
             Sort.GROUND, Sort.PLACE, Sort.POSITION, Sort.GROUP, Sort.OPTION, Sort.BREAK, Sort.CONSTRAINT, Sort.STRAP,
             Sort.DEVICE, Sort.MODE, Sort.BREAKOUT, Sort.RUN, Sort.BARRIER, Sort.STUD, Sort.CONNECTOR, Sort.CIRCUIT,
-            Sort.SPLICE, Sort.WIRE, Sort.PLACED, Sort.WAIVER);
+            Sort.SPLICE, Sort.WIRE, Sort.PLACED, Sort.WAIVER, Sort.PRACTICE);
 
     private final TreeMap<ItemId, ItemId> partners = new TreeMap<>();
     private long compared;
