@@ -15,7 +15,9 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.loomwright.app.BadCall;
 import org.loomwright.app.OpenProject;
 import org.loomwright.app.OpenProject.Opened;
+import org.loomwright.app.load.Input;
 import org.loomwright.app.load.ProjectPlace;
+import org.loomwright.app.load.StockShelf;
 import org.loomwright.app.write.WholeFiles;
 import org.loomwright.harness.Source;
 import org.loomwright.harness.link.Project;
@@ -40,6 +42,7 @@ public final class FixProject {
     private final SourceReader reader;
     private final RuleEngine rules;
     private final int threads;
+    private final StockShelf stock;
 
     /**
      * @param reader  reads one source
@@ -50,6 +53,7 @@ public final class FixProject {
         this.reader = reader;
         this.rules = rules;
         this.threads = threads;
+        this.stock = new StockShelf(reader);
     }
 
     /**
@@ -107,6 +111,7 @@ public final class FixProject {
             Text.of(bytes).ifPresent(text -> texts.put(name, text));
             return reader.read(name, bytes);
         }, threads).open(place, cancel, progress);
+        texts.keySet().retainAll(place.inputs().stream().map(Input::name).toList()); // never the stock
         Report before = rules.check(opened.project(), settings, cancel, progress);
         Report report = before;
         List<Change> made = new ArrayList<>();
@@ -126,7 +131,7 @@ public final class FixProject {
     private Project again(Project project, Map<String, Text> changed) {
         List<Source> sources = project.sources().stream().map(source -> changed.containsKey(source.file())
                 ? reader.read(source.file(), changed.get(source.file()).encoded()) : source).toList();
-        return Project.link(sources);
+        return Project.link(sources, stock);
     }
 
     private static List<Change> left(Report report, Map<String, Text> texts) {
