@@ -50,10 +50,10 @@ final class PlanModelBuilder {
     PlanModelBuilder(WiringView harness, Project project, FitDefaults defaults) {
         WiringView provisional = Provisional.of(harness);
         this.harness = harness;
-        this.defaults = defaults;
+        this.defaults = defaults.with(harness.platform().limits());
         this.tree = HarnessTree.of(provisional);
-        this.settings = new FitSettings(tree, defaults);
-        this.asked = FitProblem.of(provisional, project, defaults);
+        this.settings = new FitSettings(tree, this.defaults);
+        this.asked = FitProblem.of(provisional, project, this.defaults);
         this.weights = new Weights(tree);
     }
 
@@ -74,7 +74,7 @@ final class PlanModelBuilder {
             }
         }
         List<Objective> order = harness.wiring().ours().order();
-        long grid = CutSettings.usual().of(harness.wiring()).grid().nanometres();
+        long grid = CutSettings.usual().of(harness).grid().nanometres();
         return new PlanModel(harness, new PlanProblem(trunks, asked.columns().size(), grid, order.isEmpty()
                 ? List.of(Objective.EXCESS, Objective.COPPER, Objective.LENGTH) : order), asked, open, fixed);
     }

@@ -15,6 +15,7 @@ import org.loomwright.harness.Element;
 import org.loomwright.harness.Fact;
 import org.loomwright.harness.Kit;
 import org.loomwright.harness.Platform;
+import org.loomwright.harness.Practice;
 import org.loomwright.harness.Ref;
 import org.loomwright.harness.Source;
 import org.loomwright.harness.Waiver;
@@ -47,6 +48,7 @@ final class PartNames {
             case Wiring wiring -> wiring(wiring);
             case Kit kit -> kit.contents().forEach(content -> contents.add(content.item().text()));
             case Waiver waiver -> { }
+            case Practice practice -> { }
         }
     }
 
