@@ -7,8 +7,8 @@ import java.util.List;
 
 /**
  * The difference of two texts in the unified format (POSIX.1-2017, diff -U), which {@code patch} reads. Finds a
- * shortest script by the greedy algorithm of Myers (1986), O((lines + changes) x changes); past {@value #MOST_CHANGES} changes
- * everything between the first and the last difference is one change.
+ * shortest script by the greedy algorithm of Myers (1986), O((lines + changes) x changes); past
+ * {@value #MOST_CHANGES} changes everything between the first and the last difference is one change.
  */
 public final class UnifiedDiff {
 

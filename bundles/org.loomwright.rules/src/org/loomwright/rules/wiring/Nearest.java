@@ -17,7 +17,8 @@ import org.loomwright.rules.Draft;
 record Nearest(Optional<String> name, boolean certain) {
 
     static Nearest of(String wrong, Collection<String> names) {
-        List<String> alike = names.stream().filter(name -> plain(name).equals(plain(wrong))).distinct().sorted().toList();
+        List<String> alike = names.stream().filter(name -> plain(name).equals(plain(wrong))).distinct().sorted()
+                .toList();
         Optional<String> name = alike.stream().findFirst().or(() -> Spelling.nearest(wrong, names));
         return new Nearest(name, alike.size() == 1
                 || alike.isEmpty() && name.filter(each -> Spelling.isSlip(wrong, each)).isPresent());

@@ -71,7 +71,7 @@ class ReportCacheTest {
     }
 
     private static Kept kept(Report report) {
-        return new Kept(new Contents(1, 2, 3, 4), report);
+        return new Kept(new Contents(1, 2, 3, 4, "judged by the practice shop: 1 limit set"), report);
     }
 
     @Test
