@@ -140,7 +140,7 @@ class FixProjectTest {
         assertEquals(List.of("8 name-unknown: \"orin\" becomes \"orrin\"",
                 "9 name-unknown: \"bulkhaed\" becomes \"bulkhead\"",
                 "10 line-unreadable: \"brnch\" becomes \"branch\"", "11 unit-unknown: \"MM\" becomes \"mm\"",
-                "11 condition-unknown-name: \"halogn\" becomes \"halogen\""),
+                "11 condition-unknown-choice: \"halogn\" becomes \"halogen\""),
                 words(fixed.made()).stream().sorted(Comparator.comparingInt(
                         each -> Integer.parseInt(each.split(" ")[0]))).toList());
         assertEquals(PLATFORM + """
