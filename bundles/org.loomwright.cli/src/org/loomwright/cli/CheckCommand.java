@@ -11,7 +11,6 @@ import org.loomwright.app.CheckProjects.Outcome;
 import org.loomwright.app.Checked;
 import org.loomwright.app.known.Baseline;
 import org.loomwright.app.load.ProjectPlace;
-import org.loomwright.app.revision.GitReader;
 import org.loomwright.app.revision.SinceRevision;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.rules.standard.StandardRules;
@@ -77,7 +76,7 @@ final class CheckCommand implements Command {
                     .check(places, flags.settings(), Cancel.NEVER, progress);
             outcomes.forEach(outcome -> outcome.checked().ifPresent(checked::add));
             if (arguments.hasMatchedOption(SINCE)) {
-                since = Optional.of(new SinceRevision(check, new GitReader(), arguments.matchedOptionValue(SINCE, ""))
+                since = Optional.of(SinceRevision.inGit(check, arguments.matchedOptionValue(SINCE, ""))
                         .apply(door.folder(), checked, flags.settings(), Cancel.NEVER, progress));
             }
         }

@@ -93,7 +93,7 @@ class SinceTest {
 
     @Test
     void whatCannotBeReadIsSaidInOneLine() {
-        Call.in(folder, "check", "p", "--since", "v2").isRefused("no revision is called 'v2'");
+        Call.in(folder, "check", "p", "--since", "v2").isRefused("no revision is called 'v2'; there is main, v1");
         Call.in(folder, "check", "p", "--since", "").isRefused("no revision is called ''");
     }
 

@@ -39,6 +39,11 @@ public final class SinceRevision {
         this.revision = revision;
     }
 
+    /** Reads the revision with git. A caller that asks for none loads nothing of what reads it. */
+    public static SinceRevision inGit(CheckProject check, String revision) {
+        return new SinceRevision(check, new GitReader(), revision);
+    }
+
     /**
      * What a revision had already, in all projects of a call together.
      *
