@@ -186,6 +186,6 @@ final class PlanModelBuilder {
                         + barrier.name(), barrier.span()));
             }
         }
-        return new long[] {Math.min(first, last), last};
+        return new long[] {first, last};
     }
 }
