@@ -4,9 +4,9 @@ package org.loomwright.rules;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.loomwright.electric.connection.Fitment;
 import org.loomwright.harness.link.Project;
 import org.loomwright.quantity.Cancel;
-import org.loomwright.rules.connection.Fitment;
 
 /**
  * What an engine can use again from an earlier check. It decides how much is worked out, never what is found. A thing

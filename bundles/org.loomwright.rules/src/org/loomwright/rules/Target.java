@@ -3,14 +3,14 @@ package org.loomwright.rules;
 
 import java.util.List;
 import java.util.Map;
+import org.loomwright.electric.connection.Connections;
+import org.loomwright.electric.connection.WireEnd;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.link.ConnectorView;
 import org.loomwright.harness.link.PlatformView;
 import org.loomwright.harness.link.Project;
 import org.loomwright.harness.link.WireView;
 import org.loomwright.harness.link.WiringView;
-import org.loomwright.rules.connection.Connections;
-import org.loomwright.rules.connection.WireEnd;
 
 /** What a rule looks at in one go. */
 public sealed interface Target {

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.function.BiConsumer;
 import org.loomwright.condition.Condition;
 import org.loomwright.condition.TooManyCombinations;
+import org.loomwright.electric.connection.Fitment;
+import org.loomwright.electric.connection.WireEnd;
 import org.loomwright.harness.Circuit;
 import org.loomwright.harness.link.ConnectorView;
 import org.loomwright.harness.link.Node;
@@ -17,8 +19,6 @@ import org.loomwright.harness.link.Project;
 import org.loomwright.harness.link.WireView;
 import org.loomwright.harness.link.WiringView;
 import org.loomwright.quantity.Cancel;
-import org.loomwright.rules.connection.Fitment;
-import org.loomwright.rules.connection.WireEnd;
 
 /** Lists what there is to look at in a project, in a fixed order. One object for each check. */
 final class Units {

@@ -3,8 +3,8 @@ package org.loomwright.rules;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.loomwright.rules.connection.Connections;
-import org.loomwright.rules.connection.Fitment;
+import org.loomwright.electric.connection.Connections;
+import org.loomwright.electric.connection.Fitment;
 
 /**
  * A fitment with its connections, which are built when they are asked for and kept until they are released. Safe for

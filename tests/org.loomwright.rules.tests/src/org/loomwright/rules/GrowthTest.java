@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.loomwright.electric.connection.Connections;
+import org.loomwright.electric.connection.Fitment;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.link.Project;
-import org.loomwright.rules.connection.Connections;
-import org.loomwright.rules.connection.Fitment;
 
 /** Work grows with the size of a harness, not with its square and not with the number of vehicles. */
 class GrowthTest {

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.connection.WireEnd;
 import org.loomwright.harness.Colour;
 import org.loomwright.harness.link.Case;
 import org.loomwright.harness.link.Node;
@@ -18,7 +19,6 @@ import org.loomwright.rules.RuleInfo.Kind;
 import org.loomwright.rules.RuleInfo.Scope;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.Target;
-import org.loomwright.rules.connection.WireEnd;
 
 /**
  * Two wires of different circuits that have one colour in one housing in some vehicle. Two circuits that both end at a

@@ -3,6 +3,7 @@ package org.loomwright.rules.marking;
 
 import java.util.Optional;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.ampacity.Figure;
 import org.loomwright.geometry.CutLength;
 import org.loomwright.geometry.CutLengths;
 import org.loomwright.geometry.CutSettings;
@@ -22,7 +23,6 @@ import org.loomwright.rules.RuleInfo.Scope;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.Shapes;
 import org.loomwright.rules.Target;
-import org.loomwright.rules.ampacity.Figure;
 
 /**
  * A print legend of ours that is longer than what can be seen of its wire in some vehicle. A wire whose length is not

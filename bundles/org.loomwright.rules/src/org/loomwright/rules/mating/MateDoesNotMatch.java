@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.connection.CavityMap;
+import org.loomwright.electric.connection.WireEnd;
 import org.loomwright.harness.Connector;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.Span;
@@ -25,8 +27,6 @@ import org.loomwright.rules.RuleInfo.Kind;
 import org.loomwright.rules.RuleInfo.Scope;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.Target;
-import org.loomwright.rules.connection.CavityMap;
-import org.loomwright.rules.connection.WireEnd;
 
 /**
  * Two halves of a connection that do not go together in some vehicle: one is not there, they are of one gender, of two

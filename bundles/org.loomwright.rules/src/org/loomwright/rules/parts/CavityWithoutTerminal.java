@@ -4,6 +4,7 @@ package org.loomwright.rules.parts;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.connection.WireEnd;
 import org.loomwright.harness.Connector;
 import org.loomwright.rules.Draft;
 import org.loomwright.rules.Findings;
@@ -13,7 +14,6 @@ import org.loomwright.rules.RuleInfo.Kind;
 import org.loomwright.rules.RuleInfo.Scope;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.Target;
-import org.loomwright.rules.connection.WireEnd;
 
 /**
  * A wired cavity of ours for which no terminal is stated in some vehicle, in a connector that states terminals at all.

@@ -4,11 +4,11 @@ package org.loomwright.rules.parts;
 import java.util.ArrayList;
 import java.util.List;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.connection.Fitment;
+import org.loomwright.electric.connection.Point;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.link.Case;
 import org.loomwright.harness.link.DeviceView;
-import org.loomwright.rules.connection.Fitment;
-import org.loomwright.rules.connection.Point;
 
 /**
  * A device of a choice of harnesses, as one part that it is.

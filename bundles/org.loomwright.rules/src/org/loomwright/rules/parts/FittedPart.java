@@ -4,11 +4,11 @@ package org.loomwright.rules.parts;
 import java.util.ArrayList;
 import java.util.List;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.connection.WireEnd;
 import org.loomwright.harness.Connector;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.link.ConnectorView;
 import org.loomwright.rules.Target;
-import org.loomwright.rules.connection.WireEnd;
 
 /**
  * A terminal, seal or plug that is stated for a cavity.

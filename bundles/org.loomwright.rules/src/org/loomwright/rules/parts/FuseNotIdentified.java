@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.connection.PartFacts;
 import org.loomwright.harness.Name;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.link.Case;
@@ -24,7 +25,6 @@ import org.loomwright.rules.RuleInfo.Kind;
 import org.loomwright.rules.RuleInfo.Scope;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.Target;
-import org.loomwright.rules.connection.PartFacts;
 
 /**
  * A fuse or breaker that some vehicle has and of which the catalogue does not say what it is: no rating, or nothing

@@ -2,6 +2,7 @@
 package org.loomwright.rules.parts;
 
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.connection.WireEnd;
 import org.loomwright.harness.Connector;
 import org.loomwright.rules.Draft;
 import org.loomwright.rules.Findings;
@@ -11,7 +12,6 @@ import org.loomwright.rules.RuleInfo.Kind;
 import org.loomwright.rules.RuleInfo.Scope;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.Target;
-import org.loomwright.rules.connection.WireEnd;
 
 /** A blind plug in a cavity that holds a wire in the same vehicle. */
 public final class PlugInWiredCavity implements Rule<Target.OfHousing> {

@@ -3,10 +3,10 @@ package org.loomwright.rules.parts;
 
 import java.util.List;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.connection.PartFacts;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.link.Case;
 import org.loomwright.quantity.Dimension;
-import org.loomwright.rules.connection.PartFacts;
 
 /**
  * What a part takes: at least and at most. A figure without a second one is the most that it takes.

@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.ampacity.Figure;
+import org.loomwright.electric.connection.WireEnd;
 import org.loomwright.harness.link.Case;
 import org.loomwright.quantity.ConductorSize;
 import org.loomwright.quantity.SizeSystem;
-import org.loomwright.rules.ampacity.Figure;
-import org.loomwright.rules.connection.WireEnd;
 
 /**
  * The conductors that lie in one cavity together in some vehicles.

@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.ampacity.Figure;
+import org.loomwright.electric.connection.WireEnd;
 import org.loomwright.geometry.OutsideDiameter;
 import org.loomwright.harness.Connector;
 import org.loomwright.harness.Limit;
@@ -22,8 +24,6 @@ import org.loomwright.rules.RuleInfo.Kind;
 import org.loomwright.rules.RuleInfo.Scope;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.Target;
-import org.loomwright.rules.ampacity.Figure;
-import org.loomwright.rules.connection.WireEnd;
 
 /**
  * A terminal whose crimp range does not hold the wires of its cavity, or a seal that does not fit round the wire, in

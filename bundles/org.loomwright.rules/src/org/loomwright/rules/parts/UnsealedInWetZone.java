@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.connection.WireEnd;
 import org.loomwright.harness.Connector;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.Platform;
@@ -20,7 +21,6 @@ import org.loomwright.rules.RuleInfo.Kind;
 import org.loomwright.rules.RuleInfo.Scope;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.Target;
-import org.loomwright.rules.connection.WireEnd;
 
 /**
  * A sealed connector in a wet zone with a cavity that lets the water in: a wire without seal, or no wire and no plug.

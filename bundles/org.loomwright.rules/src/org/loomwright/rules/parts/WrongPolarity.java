@@ -12,6 +12,12 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.connection.Connections;
+import org.loomwright.electric.connection.Edge;
+import org.loomwright.electric.connection.Path;
+import org.loomwright.electric.connection.Point;
+import org.loomwright.electric.connection.Reach;
+import org.loomwright.electric.connection.Supply;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.Platform;
 import org.loomwright.harness.link.Case;
@@ -23,12 +29,6 @@ import org.loomwright.rules.RuleInfo.Kind;
 import org.loomwright.rules.RuleInfo.Scope;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.Target;
-import org.loomwright.rules.connection.Connections;
-import org.loomwright.rules.connection.Edge;
-import org.loomwright.rules.connection.Path;
-import org.loomwright.rules.connection.Point;
-import org.loomwright.rules.connection.Reach;
-import org.loomwright.rules.connection.Supply;
 
 /**
  * A device that minds its polarity and is connected the wrong way round in some vehicle: the pin that must see the

@@ -7,6 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.ampacity.Figure;
+import org.loomwright.electric.connection.Connections;
+import org.loomwright.electric.connection.Edge;
+import org.loomwright.electric.connection.Link;
+import org.loomwright.electric.connection.PartFacts;
+import org.loomwright.electric.connection.Point;
+import org.loomwright.electric.connection.Reach;
 import org.loomwright.harness.Limit;
 import org.loomwright.harness.Limits;
 import org.loomwright.harness.Part;
@@ -22,13 +29,6 @@ import org.loomwright.rules.RuleInfo.Kind;
 import org.loomwright.rules.RuleInfo.Scope;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.Target;
-import org.loomwright.rules.ampacity.Figure;
-import org.loomwright.rules.connection.Connections;
-import org.loomwright.rules.connection.Edge;
-import org.loomwright.rules.connection.Link;
-import org.loomwright.rules.connection.PartFacts;
-import org.loomwright.rules.connection.Point;
-import org.loomwright.rules.connection.Reach;
 
 /**
  * A device made for another supply than the platform has: a 6 V motor on 12 V. One that a resistor feeds may be made

@@ -4,6 +4,12 @@ package org.loomwright.rules.protection;
 import java.util.List;
 import java.util.function.Predicate;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.connection.Connections;
+import org.loomwright.electric.connection.Edge;
+import org.loomwright.electric.connection.Fitment;
+import org.loomwright.electric.connection.Link;
+import org.loomwright.electric.connection.Protection;
+import org.loomwright.electric.connection.Reach;
 import org.loomwright.geometry.RoutedWire;
 import org.loomwright.harness.Ours;
 import org.loomwright.harness.Span;
@@ -16,12 +22,6 @@ import org.loomwright.rules.RuleInfo.Kind;
 import org.loomwright.rules.RuleInfo.Scope;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.Target;
-import org.loomwright.rules.connection.Connections;
-import org.loomwright.rules.connection.Edge;
-import org.loomwright.rules.connection.Fitment;
-import org.loomwright.rules.connection.Link;
-import org.loomwright.rules.connection.Protection;
-import org.loomwright.rules.connection.Reach;
 
 /**
  * A wire in a branch of ours that is capped in some vehicles and that a source can feed in them. Without a protective

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.connection.Link;
 import org.loomwright.geometry.Route;
 import org.loomwright.geometry.RoutedWire;
 import org.loomwright.geometry.Section;
@@ -22,7 +23,6 @@ import org.loomwright.harness.link.WiringView;
 import org.loomwright.quantity.Dimension;
 import org.loomwright.quantity.Quantity;
 import org.loomwright.rules.Shapes;
-import org.loomwright.rules.connection.Link;
 
 /**
  * What a wire has around it: the hottest zone that its way is known to touch, and the wires that lie beside it. Until

@@ -9,11 +9,11 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.loomwright.condition.Condition;
-import org.loomwright.rules.connection.Connections;
-import org.loomwright.rules.connection.Edge;
-import org.loomwright.rules.connection.Path;
-import org.loomwright.rules.connection.Point;
-import org.loomwright.rules.connection.Supply;
+import org.loomwright.electric.connection.Connections;
+import org.loomwright.electric.connection.Edge;
+import org.loomwright.electric.connection.Path;
+import org.loomwright.electric.connection.Point;
+import org.loomwright.electric.connection.Supply;
 
 /** Says in words by which way a source feeds a connection. */
 final class FeedPath {

@@ -10,6 +10,15 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.ampacity.Ampacity;
+import org.loomwright.electric.ampacity.Figure;
+import org.loomwright.electric.connection.Connections;
+import org.loomwright.electric.connection.Edge;
+import org.loomwright.electric.connection.Fitment;
+import org.loomwright.electric.connection.Link;
+import org.loomwright.electric.connection.Point;
+import org.loomwright.electric.connection.Protection;
+import org.loomwright.electric.connection.Reach;
 import org.loomwright.geometry.RoutedWire;
 import org.loomwright.harness.Span;
 import org.loomwright.harness.link.Case;
@@ -19,20 +28,11 @@ import org.loomwright.quantity.SizeSystem;
 import org.loomwright.rules.Draft;
 import org.loomwright.rules.Findings;
 import org.loomwright.rules.Rule;
+import org.loomwright.rules.RuleInfo;
 import org.loomwright.rules.RuleInfo.Kind;
 import org.loomwright.rules.RuleInfo.Scope;
-import org.loomwright.rules.RuleInfo;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.Target;
-import org.loomwright.rules.ampacity.Ampacity;
-import org.loomwright.rules.ampacity.Figure;
-import org.loomwright.rules.connection.Connections;
-import org.loomwright.rules.connection.Edge;
-import org.loomwright.rules.connection.Fitment;
-import org.loomwright.rules.connection.Link;
-import org.loomwright.rules.connection.Point;
-import org.loomwright.rules.connection.Protection;
-import org.loomwright.rules.connection.Reach;
 
 /**
  * A fuse that lets more current pass for ever than a wire behind it may carry. Every wire downstream counts, up to the

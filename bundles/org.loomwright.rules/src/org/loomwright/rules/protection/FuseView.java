@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.ampacity.Figure;
+import org.loomwright.electric.connection.Edge;
+import org.loomwright.electric.connection.Link;
+import org.loomwright.electric.connection.PartFacts;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.link.Case;
 import org.loomwright.quantity.Dimension;
-import org.loomwright.rules.ampacity.Figure;
-import org.loomwright.rules.connection.Edge;
-import org.loomwright.rules.connection.Link;
-import org.loomwright.rules.connection.PartFacts;
 
 /**
  * A fuse or breaker of the network with what its rating means.

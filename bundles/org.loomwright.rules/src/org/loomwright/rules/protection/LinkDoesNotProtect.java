@@ -7,6 +7,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.connection.Connections;
+import org.loomwright.electric.connection.Edge;
+import org.loomwright.electric.connection.Fitment;
+import org.loomwright.electric.connection.Link;
+import org.loomwright.electric.connection.Point;
+import org.loomwright.electric.connection.Protection;
+import org.loomwright.electric.connection.Reach;
+import org.loomwright.electric.connection.Supply;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.Span;
 import org.loomwright.harness.link.Case;
@@ -20,14 +28,6 @@ import org.loomwright.rules.RuleInfo.Kind;
 import org.loomwright.rules.RuleInfo.Scope;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.Target;
-import org.loomwright.rules.connection.Connections;
-import org.loomwright.rules.connection.Edge;
-import org.loomwright.rules.connection.Fitment;
-import org.loomwright.rules.connection.Link;
-import org.loomwright.rules.connection.Point;
-import org.loomwright.rules.connection.Protection;
-import org.loomwright.rules.connection.Reach;
-import org.loomwright.rules.connection.Supply;
 
 /**
  * A wire that only a fusible link stands before, and that is too thin for it. A link clears a short circuit for wires

@@ -3,6 +3,13 @@ package org.loomwright.rules.protection;
 
 import java.util.function.Predicate;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.connection.Connections;
+import org.loomwright.electric.connection.Edge;
+import org.loomwright.electric.connection.Fitment;
+import org.loomwright.electric.connection.Link;
+import org.loomwright.electric.connection.Protection;
+import org.loomwright.electric.connection.Reach;
+import org.loomwright.electric.connection.Supply;
 import org.loomwright.harness.Span;
 import org.loomwright.rules.Draft;
 import org.loomwright.rules.Findings;
@@ -12,13 +19,6 @@ import org.loomwright.rules.RuleInfo.Kind;
 import org.loomwright.rules.RuleInfo.Scope;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.Target;
-import org.loomwright.rules.connection.Connections;
-import org.loomwright.rules.connection.Edge;
-import org.loomwright.rules.connection.Fitment;
-import org.loomwright.rules.connection.Link;
-import org.loomwright.rules.connection.Protection;
-import org.loomwright.rules.connection.Reach;
-import org.loomwright.rules.connection.Supply;
 
 /**
  * A wire that a source can feed without a protective device between them. A fusible link counts as one; for which wires

@@ -7,6 +7,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.connection.Connections;
+import org.loomwright.electric.connection.Edge;
+import org.loomwright.electric.connection.Link;
+import org.loomwright.electric.connection.Load;
+import org.loomwright.electric.connection.Point;
+import org.loomwright.electric.connection.Reach;
 import org.loomwright.rules.Findings;
 import org.loomwright.rules.Rule;
 import org.loomwright.rules.RuleInfo;
@@ -14,12 +20,6 @@ import org.loomwright.rules.RuleInfo.Kind;
 import org.loomwright.rules.RuleInfo.Scope;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.Target;
-import org.loomwright.rules.connection.Connections;
-import org.loomwright.rules.connection.Edge;
-import org.loomwright.rules.connection.Link;
-import org.loomwright.rules.connection.Load;
-import org.loomwright.rules.connection.Point;
-import org.loomwright.rules.connection.Reach;
 
 /**
  * A load that is wired, and whose current finds no way back to ground or to the source's return in some vehicle. A way

@@ -8,6 +8,13 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.connection.Connections;
+import org.loomwright.electric.connection.Edge;
+import org.loomwright.electric.connection.Link;
+import org.loomwright.electric.connection.Load;
+import org.loomwright.electric.connection.Point;
+import org.loomwright.electric.connection.Protection;
+import org.loomwright.electric.connection.Reach;
 import org.loomwright.harness.Name;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.Span;
@@ -20,13 +27,6 @@ import org.loomwright.rules.RuleInfo.Kind;
 import org.loomwright.rules.RuleInfo.Scope;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.Target;
-import org.loomwright.rules.connection.Connections;
-import org.loomwright.rules.connection.Edge;
-import org.loomwright.rules.connection.Link;
-import org.loomwright.rules.connection.Load;
-import org.loomwright.rules.connection.Point;
-import org.loomwright.rules.connection.Protection;
-import org.loomwright.rules.connection.Reach;
 
 /**
  * A fuse, breaker or fusible link of ours whose opening takes one beam away from all headlamps. Lamps whose part is of

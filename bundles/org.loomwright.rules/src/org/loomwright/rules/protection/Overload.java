@@ -5,12 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.ampacity.Allowance;
+import org.loomwright.electric.ampacity.Ampacity;
+import org.loomwright.electric.ampacity.AmpacityTable;
+import org.loomwright.electric.ampacity.Figure;
 import org.loomwright.quantity.ConductorSize;
 import org.loomwright.rules.Severity;
-import org.loomwright.rules.ampacity.Allowance;
-import org.loomwright.rules.ampacity.Ampacity;
-import org.loomwright.rules.ampacity.AmpacityTable;
-import org.loomwright.rules.ampacity.Figure;
 
 /**
  * Holds one wire against the current that one fuse lets pass: 1.1 times its rating for ever, 1.35 times for many

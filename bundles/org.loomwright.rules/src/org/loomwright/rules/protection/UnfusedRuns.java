@@ -6,6 +6,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.connection.Connections;
+import org.loomwright.electric.connection.Edge;
+import org.loomwright.electric.connection.Link;
+import org.loomwright.electric.connection.Load;
+import org.loomwright.electric.connection.Point;
+import org.loomwright.electric.connection.Protection;
+import org.loomwright.electric.connection.Supply;
 import org.loomwright.geometry.RoutedWire;
 import org.loomwright.harness.Measure;
 import org.loomwright.harness.Part;
@@ -14,13 +21,6 @@ import org.loomwright.harness.link.WireView;
 import org.loomwright.harness.link.WiringView;
 import org.loomwright.quantity.Length;
 import org.loomwright.rules.Shapes;
-import org.loomwright.rules.connection.Connections;
-import org.loomwright.rules.connection.Edge;
-import org.loomwright.rules.connection.Link;
-import org.loomwright.rules.connection.Load;
-import org.loomwright.rules.connection.Point;
-import org.loomwright.rules.connection.Protection;
-import org.loomwright.rules.connection.Supply;
 
 /**
  * The runs that may stand without a fuse, as far as part kinds and types tell them: the cranking motor ({@code type

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.ampacity.Figure;
 import org.loomwright.geometry.OutsideDiameter;
 import org.loomwright.geometry.Section;
 import org.loomwright.geometry.Spot;
@@ -27,7 +28,6 @@ import org.loomwright.rules.RuleInfo.Kind;
 import org.loomwright.rules.RuleInfo.Scope;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.Target;
-import org.loomwright.rules.ampacity.Figure;
 
 /** A bend of a run that is tighter than a wire or a covering in it may be bent. */
 public final class BendTooTight implements Rule<Target.OfHarness> {

@@ -3,6 +3,8 @@ package org.loomwright.rules.routing;
 
 import java.util.List;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.ampacity.Figure;
+import org.loomwright.electric.connection.PartFacts;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.Span;
 import org.loomwright.harness.link.Case;
@@ -16,8 +18,6 @@ import org.loomwright.rules.RuleInfo.Kind;
 import org.loomwright.rules.RuleInfo.Scope;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.Target;
-import org.loomwright.rules.ampacity.Figure;
-import org.loomwright.rules.connection.PartFacts;
 
 /** A wire whose insulation is not made for the ambient temperature of a zone that it touches. */
 public final class ZoneTooHotForInsulation implements Rule<Target.OfHarness> {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.connection.WireEnd;
 import org.loomwright.geometry.HarnessTree;
 import org.loomwright.geometry.Route;
 import org.loomwright.geometry.RoutedWire;
@@ -21,7 +22,6 @@ import org.loomwright.harness.link.WireView;
 import org.loomwright.harness.link.WiringView;
 import org.loomwright.quantity.Dimension;
 import org.loomwright.rules.Shapes;
-import org.loomwright.rules.connection.WireEnd;
 
 /**
  * The zones that a wire is known to touch: at its ends, and at the datum and the ends of branches that its way passes.

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.connection.WireEnd;
 import org.loomwright.harness.Span;
 import org.loomwright.harness.link.WireView;
 import org.loomwright.harness.link.WiringView;
@@ -16,7 +17,6 @@ import org.loomwright.rules.RuleInfo.Kind;
 import org.loomwright.rules.RuleInfo.Scope;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.Target;
-import org.loomwright.rules.connection.WireEnd;
 
 /** A wire of which an end goes nowhere, in all vehicles that have it or in some. */
 public final class OrphanWire implements Rule<Target.OfCircuit> {

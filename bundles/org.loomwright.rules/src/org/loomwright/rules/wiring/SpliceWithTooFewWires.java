@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.connection.WireEnd;
 import org.loomwright.harness.link.Node;
 import org.loomwright.harness.link.WiringView;
 import org.loomwright.rules.Counting;
@@ -17,7 +18,6 @@ import org.loomwright.rules.RuleInfo.Kind;
 import org.loomwright.rules.RuleInfo.Scope;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.Target;
-import org.loomwright.rules.connection.WireEnd;
 
 /** A splice that joins fewer than three wires in some vehicle. */
 public final class SpliceWithTooFewWires implements Rule<Target.OfHarness> {

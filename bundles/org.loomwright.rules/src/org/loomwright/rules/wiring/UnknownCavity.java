@@ -3,6 +3,7 @@ package org.loomwright.rules.wiring;
 
 import java.util.List;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.connection.WireEnd;
 import org.loomwright.harness.Connector;
 import org.loomwright.harness.Name;
 import org.loomwright.harness.Part;
@@ -18,7 +19,6 @@ import org.loomwright.rules.RuleInfo.Kind;
 import org.loomwright.rules.RuleInfo.Scope;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.Target;
-import org.loomwright.rules.connection.WireEnd;
 
 /** A cavity or pin that the housing or device does not have, or none where there are several. */
 public final class UnknownCavity implements Rule<Target.OfHarness> {

@@ -2,6 +2,7 @@
 package org.loomwright.rules.wiring;
 
 import java.util.List;
+import org.loomwright.electric.connection.WireEnd;
 import org.loomwright.harness.link.WireView;
 import org.loomwright.rules.Findings;
 import org.loomwright.rules.Rule;
@@ -10,7 +11,6 @@ import org.loomwright.rules.RuleInfo.Kind;
 import org.loomwright.rules.RuleInfo.Scope;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.Target;
-import org.loomwright.rules.connection.WireEnd;
 
 /** A wire that ends where it starts, in all vehicles that have it or in some. */
 public final class WireToItself implements Rule<Target.OfCircuit> {

@@ -9,12 +9,12 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.loomwright.condition.Assignment;
 import org.loomwright.condition.Condition;
+import org.loomwright.electric.connection.WireEnd;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.link.Case;
 import org.loomwright.harness.link.WiringView;
 import org.loomwright.quantity.ConductorSize;
 import org.loomwright.rules.WrittenBench;
-import org.loomwright.rules.connection.WireEnd;
 
 class SectionsTest {
 

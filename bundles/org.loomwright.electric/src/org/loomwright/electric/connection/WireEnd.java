@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.electric.connection;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.loomwright.condition.Condition;
+import org.loomwright.harness.Circuit;
+import org.loomwright.harness.Fact;
+import org.loomwright.harness.Name;
+import org.loomwright.harness.Ref;
+import org.loomwright.harness.Span;
+import org.loomwright.harness.link.Case;
+import org.loomwright.harness.link.Node;
+import org.loomwright.harness.link.WireView;
+import org.loomwright.harness.link.WiringView;
+
+/**
+ * One of the spots where an end of a wire can be.
+ *
+ * @param wire   the wire
+ * @param start  true for its start
+ * @param node   the spot
+ * @param when   the vehicles in which the end is there
+ * @param target the name of the connector, splice, stud or device, where it is written
+ * @param cavity the cavity or pin, where it is written; {@link Name#NONE} when none is
+ */
+public record WireEnd(WireView wire, boolean start, Node node, Condition when, Ref target, Name cavity) {
+
+    /** Returns the ends of all wires of a drawing or harness, in source order. */
+    public static List<WireEnd> of(WiringView view) {
+        List<WireEnd> ends = new ArrayList<>();
+        view.wires().forEach(wire -> ends.addAll(of(wire)));
+        return ends;
+    }
+
+    /** Returns the ends of a wire, those of its start first. */
+    public static List<WireEnd> of(WireView wire) {
+        List<WireEnd> ends = new ArrayList<>();
+        add(wire, true, wire.from(), wire.wire().from(), ends);
+        add(wire, false, wire.to(), wire.wire().to(), ends);
+        return ends;
+    }
+
+    /**
+     * Returns the ends of a wire that are at something, in the vehicles that have it. Where the connector, splice, stud
+     * or device is missing, the wire ends nowhere.
+     */
+    public static List<WireEnd> there(WiringView view, WireView wire) {
+        List<WireEnd> there = new ArrayList<>();
+        for (WireEnd end : of(wire)) {
+            present(view, end.node()).map(end.when()::and).filter(when -> !when.isNever()).ifPresent(when ->
+                    there.add(new WireEnd(wire, end.start(), end.node(), when, end.target(), end.cavity())));
+        }
+        return there;
+    }
+
+    /** The same for all wires of a drawing or harness, in source order. */
+    public static List<WireEnd> there(WiringView view) {
+        List<WireEnd> there = new ArrayList<>();
+        view.wires().forEach(wire -> there.addAll(there(view, wire)));
+        return there;
+    }
+
+    private static Optional<Condition> present(WiringView view, Node node) {
+        return switch (node.kind()) {
+            case CAVITY -> Optional.ofNullable(view.connectors().get(node.element())).map(each -> each.when());
+            case SPLICE -> Optional.ofNullable(view.splices().get(node.element())).map(each -> each.when());
+            case STUD -> Optional.ofNullable(view.studs().get(node.element())).map(each -> each.when());
+            case PIN -> Optional.ofNullable((node.owner().equals(view.name()) ? view.devices()
+                    : view.platform().devices()).get(node.element())).map(each -> each.when());
+            case NOWHERE -> Optional.empty();
+        };
+    }
+
+    private static void add(WireView wire, boolean start, List<Case<Node>> cases, List<Fact<Circuit.End>> facts,
+            List<WireEnd> ends) {
+        for (Case<Node> each : cases) {
+            Optional<Circuit.End> written = facts.stream().filter(fact -> fact.span().equals(each.span()))
+                    .map(Fact::value).filter(end -> end.target().text().equals(each.value().element())).findFirst();
+            Ref target = written.map(Circuit.End::target).orElse(Ref.of(each.value().element(), each.span()));
+            ends.add(new WireEnd(wire, start, each.value(), each.when(), target,
+                    written.map(Circuit.End::cavity).orElse(Name.NONE)));
+        }
+    }
+
+    /** Returns where the end is written, as {@code J1:7}. */
+    public Span span() {
+        Span from = target.span();
+        Span to = cavity.span();
+        boolean joined = !cavity.text().isEmpty() && to.file().equals(from.file()) && to.end() > from.offset();
+        return joined ? new Span(from.file(), from.offset(), to.end() - from.offset(), from.line(), from.column())
+                : from;
+    }
+}
