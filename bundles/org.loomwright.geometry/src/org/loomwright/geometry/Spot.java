@@ -36,6 +36,11 @@ public record Spot(String run, String name, Kind kind, Optional<String> after, i
         STATION
     }
 
+    /** The same spot in those of its vehicles that are among some. */
+    Spot in(Condition vehicles) {
+        return new Spot(run, name, kind, after, links, step, station, when.and(vehicles), span);
+    }
+
     /** {@code leftWing}; {@code main at 300 mm} for a station without a name. */
     public String label() {
         return name.isEmpty() ? run + " at " + station.length().map(Object::toString).orElse("unknown") : name;

@@ -65,10 +65,12 @@ final class TreeBuilder {
         present.values().forEach(this::stations);
         present.values().forEach(run -> starts.put(run.name().text(), start(run)));
         Map<String, Integer> depths = depths();
+        present.values().stream().filter(run -> depths.containsKey(run.name().text()))
+                .sorted(Comparator.comparing(run -> depths.get(run.name().text()))).forEach(this::hang);
         Map<String, TreeRun> runs = new LinkedHashMap<>();
         for (Run run : present.values()) {
             Integer depth = depths.get(run.name().text());
-            if (depth != null) {
+            if (depth != null && !whens.get(run.name().text()).isNever()) {
                 runs.put(run.name().text(), treeRun(run, depth));
             }
         }
@@ -274,6 +276,38 @@ final class TreeBuilder {
             }
         }
         return depths;
+    }
+
+    /**
+     * Cuts a run to the vehicles that have what it starts at: where that is missing it hangs on nothing. Asked of runs
+     * nearer to the datum first.
+     */
+    private void hang(Run run) {
+        String name = run.name().text();
+        Spot written = starts.get(name).orElseThrow();
+        Spot start = switch (written.kind()) {
+            case BREAKOUT -> breakouts.get(written.name());
+            case END -> ends.get(written.run());
+            default -> written;
+        };
+        starts.put(name, Optional.of(start));
+        Condition stated = whens.get(name);
+        Condition when = stated.and(start.when());
+        if (stated.minus(when).isNever()) {
+            return;
+        }
+        Condition loose = stated.minus(written.when());
+        if (!loose.isNever()) {
+            problem("branch-start-missing", run.from().map(Ref::span).orElse(run.name().span()), "branch \"" + name
+                    + "\" starts at \"" + written.label() + "\", which is not there"
+                    + (loose.isAlways() ? "" : " (" + loose.words() + ")"),
+                    "give the branch the condition of what it starts at, or correct one of the two");
+        }
+        whens.put(name, when);
+        List<Spot> spots = onRun.get(name).stream().map(spot -> spot.in(when)).toList();
+        onRun.put(name, spots);
+        spots.forEach(spot -> breakouts.put(spot.name(), spot));
+        ends.computeIfPresent(name, (key, end) -> end.in(when));
     }
 
     private TreeRun treeRun(Run run, int depth) {

@@ -179,6 +179,33 @@ class HarnessTreeTest {
     }
 
     @Test
+    void branchHangsOnNothingWhereItsBreakoutIsMissing() {
+        front.trunk("main").breakout("a", "100 mm").breakout("b", "300 mm", Sketch.is("fogLamps"))
+                .branch("bX", "b", "lamp", "10 mm").breakout("x", "5 mm").branch("bY", "x", "horn", "10 mm");
+        Problem problem = onlyProblem();
+        assertEquals("branch-start-missing", problem.code());
+        assertTrue(problem.message().endsWith("which is not there (not fogLamps)"), problem.message());
+        HarnessTree tree = tree();
+        var fog = tree.view().platform().vehicles().resolve(Sketch.is("fogLamps")).condition();
+        assertEquals(fog, tree.run("bY").orElseThrow().when());
+        assertEquals(fog, tree.spots("horn").getFirst().when());
+        assertEquals(fog, tree.breakout("x").orElseThrow().when());
+        assertDistance(315, "0 mm", Provenance.SHEET, tree.fromDatum(tree.spots("horn").getFirst().value()));
+        assertDistance(215, "0 mm", Provenance.SHEET,
+                tree.route(tree.breakout("a").orElseThrow(), tree.spots("horn").getFirst().value()).length());
+        assertEquals(List.of("main"), HarnessTree.of(tree.view(), fog.not()).runs().stream().map(TreeRun::name)
+                .toList());
+    }
+
+    @Test
+    void branchThatNoVehicleHasTogetherWithItsBreakoutIsLeftOut() {
+        front.trunk("main").breakout("a", "100 mm", Sketch.is("fogLamps"))
+                .branch("bX", "a", "lamp", "10 mm", Sketch.not("fogLamps"));
+        assertEquals("branch-start-missing", onlyProblem().code());
+        assertEquals(List.of("main"), tree().runs().stream().map(TreeRun::name).toList());
+    }
+
+    @Test
     void branchesThatHangOnEachOtherAreReported() {
         front.trunk("main").breakout("a", "100 mm").branch("bX", "y", "lamp", "10 mm").breakout("x", "2 mm")
                 .branch("bY", "x", "horn", "10 mm").breakout("y", "2 mm").branch("bZ", "y", "fan", "3 mm");

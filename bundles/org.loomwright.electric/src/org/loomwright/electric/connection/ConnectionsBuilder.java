@@ -168,21 +168,21 @@ final class ConnectionsBuilder {
         for (WireView wire : view.wires()) {
             List<WireEnd> ends = WireEnd.there(view, wire);
             ends.forEach(end -> used.computeIfAbsent(key(end.node()), key -> new LinkedHashSet<>())
-                    .add(spot(view, end.node()).pin()));
+                    .add(spot(end.node()).pin()));
             for (WireEnd from : ends.stream().filter(WireEnd::start).toList()) {
                 for (WireEnd to : ends.stream().filter(end -> !end.start()).toList()) {
-                    wire(view, wire, from, to, from.when().and(to.when()).and(wire.when()).and(fitted));
+                    wire(wire, from, to, from.when().and(to.when()).and(wire.when()).and(fitted));
                 }
             }
         }
     }
 
-    private void wire(WiringView view, WireView wire, WireEnd from, WireEnd to, Condition when) {
+    private void wire(WireView wire, WireEnd from, WireEnd to, Condition when) {
         if (from.node().kind() == Node.Kind.NOWHERE || to.node().kind() == Node.Kind.NOWHERE) {
             return;
         }
-        Point a = new Point.Spot(spot(view, from.node()));
-        Point b = new Point.Spot(spot(view, to.node()));
+        Point a = new Point.Spot(spot(from.node()));
+        Point b = new Point.Spot(spot(to.node()));
         Condition rest = when;
         for (Case<Part> cable : wire.cables()) {
             Protection protection = cable.value().kind() == Part.Kind.FUSIBLE_LINK ? Protection.LINK : Protection.NONE;
@@ -193,26 +193,12 @@ final class ConnectionsBuilder {
         join(a, b, rest, Protection.NONE, new Link.OfWire(wire, from, to, Optional.empty()));
     }
 
-    /** The spot with the one pin that its part has, where the source names none; a splice and a stud have no pins. */
-    private Node spot(WiringView view, Node node) {
+    /** A splice and a stud have no pins. */
+    private static Node spot(Node node) {
         return switch (node.kind()) {
             case SPLICE, STUD -> new Node(node.kind(), node.owner(), node.element(), "");
-            case CAVITY -> withPin(node, Optional.ofNullable(view.connectors().get(node.element()))
-                    .map(ConnectorView::housings).orElse(List.of()));
-            case PIN -> withPin(node, Optional.ofNullable(view.devices().get(node.element()))
-                    .or(() -> Optional.ofNullable(fitment.platform().devices().get(node.element())))
-                    .map(DeviceView::parts).orElse(List.of()));
-            case NOWHERE -> node;
+            case CAVITY, PIN, NOWHERE -> node;
         };
-    }
-
-    private static Node withPin(Node node, List<Case<Part>> parts) {
-        if (!node.pin().isEmpty()) {
-            return node;
-        }
-        return parts.stream().map(Case::value).filter(part -> part.pins().size() == 1).findFirst()
-                .map(part -> new Node(node.kind(), node.owner(), node.element(), part.pins().getFirst().name().text()))
-                .orElse(node);
     }
 
     private static String key(Node node) {

@@ -8,6 +8,7 @@ import org.loomwright.condition.Condition;
 import org.loomwright.harness.Circuit;
 import org.loomwright.harness.Fact;
 import org.loomwright.harness.Name;
+import org.loomwright.harness.Part;
 import org.loomwright.harness.Ref;
 import org.loomwright.harness.Span;
 import org.loomwright.harness.link.Case;
@@ -44,13 +45,25 @@ public record WireEnd(WireView wire, boolean start, Node node, Condition when, R
 
     /**
      * Returns the ends of a wire that are at something, in the vehicles that have it. Where the connector, splice, stud
-     * or device is missing, the wire ends nowhere.
+     * or device is missing, the wire ends nowhere. An end that names no cavity or pin is at the only one of its part,
+     * in the vehicles whose part has only one.
      */
     public static List<WireEnd> there(WiringView view, WireView wire) {
         List<WireEnd> there = new ArrayList<>();
         for (WireEnd end : of(wire)) {
-            present(view, end.node()).map(end.when()::and).filter(when -> !when.isNever()).ifPresent(when ->
-                    there.add(new WireEnd(wire, end.start(), end.node(), when, end.target(), end.cavity())));
+            Node node = end.node();
+            switch (node.kind()) {
+                case CAVITY -> Optional.ofNullable(view.connectors().get(node.element()))
+                        .ifPresent(each -> end.at(each.when(), each.housings(), there));
+                case SPLICE -> Optional.ofNullable(view.splices().get(node.element()))
+                        .ifPresent(each -> end.at(each.when(), List.of(), there));
+                case STUD -> Optional.ofNullable(view.studs().get(node.element()))
+                        .ifPresent(each -> end.at(each.when(), List.of(), there));
+                case PIN -> Optional.ofNullable((node.owner().equals(view.name()) ? view.devices()
+                        : view.platform().devices()).get(node.element()))
+                        .ifPresent(each -> end.at(each.when(), each.parts(), there));
+                case NOWHERE -> { }
+            }
         }
         return there;
     }
@@ -62,15 +75,23 @@ public record WireEnd(WireView wire, boolean start, Node node, Condition when, R
         return there;
     }
 
-    private static Optional<Condition> present(WiringView view, Node node) {
-        return switch (node.kind()) {
-            case CAVITY -> Optional.ofNullable(view.connectors().get(node.element())).map(each -> each.when());
-            case SPLICE -> Optional.ofNullable(view.splices().get(node.element())).map(each -> each.when());
-            case STUD -> Optional.ofNullable(view.studs().get(node.element())).map(each -> each.when());
-            case PIN -> Optional.ofNullable((node.owner().equals(view.name()) ? view.devices()
-                    : view.platform().devices()).get(node.element())).map(each -> each.when());
-            case NOWHERE -> Optional.empty();
-        };
+    /** Adds this end in those vehicles that have what it is at, one part after the other when it names no pin. */
+    private void at(Condition present, List<Case<Part>> parts, List<WireEnd> there) {
+        Condition rest = when.and(present);
+        for (Case<Part> each : node.pin().isEmpty() ? parts : List.<Case<Part>>of()) {
+            if (each.value().pins().size() == 1) {
+                with(each.value().pins().getFirst().name().text(), rest.and(each.when()), there);
+                rest = rest.minus(each.when());
+            }
+        }
+        with(node.pin(), rest, there);
+    }
+
+    private void with(String pin, Condition vehicles, List<WireEnd> there) {
+        if (!vehicles.isNever()) {
+            Node at = pin.equals(node.pin()) ? node : new Node(node.kind(), node.owner(), node.element(), pin);
+            there.add(new WireEnd(wire, start, at, vehicles, target, cavity));
+        }
     }
 
     private static void add(WireView wire, boolean start, List<Case<Node>> cases, List<Fact<Circuit.End>> facts,

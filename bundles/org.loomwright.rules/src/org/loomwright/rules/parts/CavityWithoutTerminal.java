@@ -52,7 +52,7 @@ public final class CavityWithoutTerminal implements Rule<Target.OfHousing> {
         }
         Map<String, Condition> lacking = new LinkedHashMap<>();
         for (WireEnd end : target.ends()) {
-            String cavity = FittedPart.cavity(target.connector(), end);
+            String cavity = end.node().pin();
             lacking.merge(cavity, end.when().minus(stated.getOrDefault(cavity, none)), Condition::or);
         }
         lacking.forEach((cavity, when) -> report(target, cavity, when, findings));

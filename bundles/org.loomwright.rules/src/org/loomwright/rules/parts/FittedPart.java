@@ -7,7 +7,6 @@ import org.loomwright.condition.Condition;
 import org.loomwright.electric.connection.WireEnd;
 import org.loomwright.harness.Connector;
 import org.loomwright.harness.Part;
-import org.loomwright.harness.link.ConnectorView;
 import org.loomwright.rules.Target;
 
 /**
@@ -41,17 +40,7 @@ record FittedPart(Connector.CavityFact fact, Part part, Condition when) {
 
     /** The wire ends in a cavity of a connector. */
     static List<WireEnd> ends(Target.OfHousing target, String cavity) {
-        return target.ends().stream().filter(end -> cavity(target.connector(), end).equals(cavity)).toList();
-    }
-
-    /** The cavity of a wire end; that of a housing with one cavity needs not be named. */
-    static String cavity(ConnectorView connector, WireEnd end) {
-        if (!end.node().pin().isEmpty()) {
-            return end.node().pin();
-        }
-        List<String> only = connector.housings().stream().map(each -> each.value().pins())
-                .filter(pins -> pins.size() == 1).map(pins -> pins.getFirst().name().text()).distinct().toList();
-        return only.size() == 1 ? only.getFirst() : "";
+        return target.ends().stream().filter(end -> end.node().pin().equals(cavity)).toList();
     }
 
     /** Its name for people: {@code J1:7}. */

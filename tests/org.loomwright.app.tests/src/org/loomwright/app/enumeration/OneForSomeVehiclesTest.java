@@ -25,6 +25,7 @@ class OneForSomeVehiclesTest {
                 place wing in bay
                 place lamp in bay
                 device flash is unit at bulkhead
+                device battery is battery12 at lamp
             }
             catalogue parts {
                 cable hot {
@@ -34,6 +35,18 @@ class OneForSomeVehiclesTest {
                     temperature 60 C
                 }
                 seal small
+                terminal tab63 {
+                    takes 0.75 mm2 .. 1.5 mm2
+                }
+                source battery12 {
+                    type battery
+                    polarity plus
+                    pins plus, minus
+                }
+                fuse f10 {
+                    pins 1, 2
+                    protects 1 to 2
+                }
                 housing plug2 {
                     cavities 1 .. 2
                 }
@@ -54,7 +67,8 @@ class OneForSomeVehiclesTest {
         byte[] text = (HEAD + lines + "}\n").getBytes(StandardCharsets.UTF_8);
         return StandardRules.engine().check(Project.link(List.of(reader.read("orrin.loom", text))), Settings.TIMELESS,
                 Cancel.NEVER, Progress.NONE).findings().stream().filter(each -> each.rule().equals(rule))
-                .map(each -> each.element() + " when " + each.affected().orElseThrow().words()).toList();
+                .map(each -> each.element() + each.affected().map(some -> " when " + some.words()).orElse(""))
+                .toList();
     }
 
     @Test
@@ -159,5 +173,60 @@ class OneForSomeVehiclesTest {
                     }
                 }
                 """));
+    }
+
+    @Test
+    void anEndThatNamesNoCavityIsInTheOnlyOneOnlyWhereThereIsOnlyOne() {
+        String lines = """
+                connector J1 at wing {
+                    is plug1 when fan
+                    is plug2 when not fan
+                    terminal 1 is tab63
+                }
+                connector J2 at lamp is plug2
+                circuit 1 RD {
+                    wire a 10 ga from J1 to J2:1
+                }
+                """;
+        assertEquals(List.of("ours:J1 when fan"), findings("terminal-does-not-take-wire", lines));
+        assertEquals(List.of("ours:J1 when not fan", "ours:J2 when every vehicle"), findings("cavity-without-terminal",
+                lines.replace("J2 at lamp is plug2", "J2 at lamp {\nis plug2\nterminal 2 is tab63\n}")));
+    }
+
+    @Test
+    void theOnlyCavityIsTheSameWhetherItIsNamedOrNot() {
+        assertEquals(List.of("ours:2a when fan"), findings("cavity-taken-twice", """
+                connector J1 at wing {
+                    is plug1 when fan
+                    is plug2 when not fan
+                }
+                connector J2 at lamp is plug2
+                circuit 1 RD {
+                    wire a 14 ga from J1:1 to J2:1
+                }
+                circuit 2 BU {
+                    wire a 14 ga from J1 to J2:2
+                }
+                """));
+    }
+
+    @Test
+    void aWireOnABranchWhoseBreakoutIsNotThereHasNoLength() {
+        String lines = """
+                datum bulkhead
+                trunk main {
+                    breakout left at 400 mm
+                    breakout right at 1500 mm when fan
+                }
+                branch bLamp from left to lamp 150 mm
+                branch bWing from right to wing 300 mm
+                device F1 is f10 at wing
+                circuit 1 RD {
+                    wire a 14 ga from battery:plus to F1:1
+                }
+                """;
+        assertEquals(List.of("ours:1a when fan", "ours:1a when not fan"), findings("no-protection", lines));
+        assertEquals(List.of(""), findings("branch-start-missing", lines).stream()
+                .map(each -> each.replaceAll(" when.*", "")).toList());
     }
 }
