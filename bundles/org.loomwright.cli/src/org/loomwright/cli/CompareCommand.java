@@ -5,9 +5,12 @@ import java.util.List;
 import org.loomwright.app.BadCall;
 import org.loomwright.app.CompareRevisions;
 import org.loomwright.app.CompareRevisions.Compared;
+import org.loomwright.app.OpenProject;
 import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.app.print.CompareJson;
 import org.loomwright.app.print.CompareText;
+import org.loomwright.app.revision.GitReader;
+import org.loomwright.app.revision.Sides;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.rules.standard.StandardRules;
 import picocli.CommandLine.Model.CommandSpec;
@@ -31,22 +34,28 @@ final class CompareCommand implements Command {
 
     @Override
     public void describe(CommandSpec spec) {
-        spec.addPositional(Flags.one(0, true, "OLD", "A folder with .loom files, or one file, as it was."));
-        spec.addPositional(Flags.one(1, true, "NEW", "The same as it is now."));
+        spec.addPositional(Flags.one(0, true, "OLD", "A folder with .loom files, or one file, as it was; a git"
+                + " revision REV of what NEW names, REV:PATH from the top of the repository, or REV..REV for both."));
+        spec.addPositional(Flags.one(1, false, "NEW", "The same as it is now; behind REV..REV a path (default: here)."));
         spec.addOption(Flags.flag(ALL, "Print everything, not only the first lines of each part."));
-        spec.addOption(Flags.flag(SOLD, "OLD has been sold: whatever it fitted and mated, NEW must too."));
+        spec.addOption(Flags.flag(SOLD, "OLD has been sold: whatever it fitted and mated, NEW must too. With a"
+                + " project alone: hold it against all revisions that its kits list as sold, as git has them."));
         Flags.judging(spec);
     }
 
     @Override
     public int run(ParseResult arguments, Language language, Door door) throws BadCall {
         Flags flags = Flags.of(arguments);
+        List<String> given = given(arguments);
+        if (arguments.hasMatchedOption(SOLD) && given.size() == 1 && !given.getFirst().contains("..")) {
+            return HoldSold.run(given.getFirst(), arguments.hasMatchedOption(ALL), flags, language, door);
+        }
         Compared compared;
         try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {
-            Opened old = Desk.open(language, door, List.of(arguments.matchedPositionalValue(0, "")), progress)
-                    .getFirst();
-            Opened now = Desk.open(language, door, List.of(arguments.matchedPositionalValue(1, "")), progress)
-                    .getFirst();
+            Sides sides = Sides.find(door.folder(), given, () -> new GitReader());
+            OpenProject open = new OpenProject(language.reader(), Desk.threads());
+            Opened old = open.open(sides.old(), Cancel.NEVER, progress);
+            Opened now = open.open(sides.changed(), Cancel.NEVER, progress);
             compared = CompareRevisions.whole(StandardRules.engine(Desk.threads()), flags.settings(),
                     arguments.hasMatchedOption(SOLD)).compare(old, now, Cancel.NEVER, progress);
         }
@@ -57,5 +66,11 @@ final class CompareCommand implements Command {
             door.out().print(flags.quiet() ? text.verdict(compared) : text.of(compared));
         }
         return compared.objects(flags.failOn()) ? Exit.FINDINGS : Exit.FINE;
+    }
+
+    private static List<String> given(ParseResult arguments) {
+        String old = arguments.matchedPositionalValue(0, "");
+        return arguments.hasMatchedPositional(1) ? List.of(old, arguments.matchedPositionalValue(1, ""))
+                : List.of(old);
     }
 }

@@ -122,8 +122,8 @@ class CompareTest {
 
     @Test
     void wrongCallsAreRefused() {
-        Call.in(folder, "compare", "old").isRefused("NEW");
-        Call.in(folder, "compare", "old", "nowhere").isRefused("no such file or folder: nowhere");
+        Call.in(folder, "compare", "old").isRefused("two sides are needed");
+        Call.in(folder, "compare", "old", "nowhere").isRefused("'nowhere' is no file and no folder");
         Call.in(folder, "compare", "old", "same", "short").isRefused("one argument too many");
         Call.in(folder, "compare", "old", "same", "--format", "csv").isRefused("--format");
     }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.loomwright.app.CompareRevisions.Compared;
+import org.loomwright.app.JudgeSold.Judged;
 import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.compare.ItemId;
 import org.loomwright.compare.change.Change;
@@ -36,6 +37,25 @@ public final class CompareJson {
         });
     }
 
+    /** The document of a project that was held against its sold revisions. */
+    public static String of(List<Judged> judged, Severity threshold) {
+        boolean objects = judged.stream().anyMatch(each -> each.compared().objects(threshold));
+        return Json.object(json -> {
+            CheckJson.head(json, "compare", threshold, objects);
+            json.name("sold").beginArray();
+            for (Judged each : judged) {
+                json.beginObject();
+                json.name("kit").value(each.kit().name().text());
+                json.name("revision").value(each.sold().revision());
+                json.name("at").value(each.sold().at());
+                json.name("passes").value(!each.compared().objects(threshold));
+                new CompareJson(json, each.compared()).write();
+                json.endObject();
+            }
+            json.endArray();
+        });
+    }
+
     private void write() throws IOException {
         side("old", compared.old());
         side("new", compared.now());
@@ -57,6 +77,7 @@ public final class CompareJson {
         json.name("project").value(opened.place().name());
         json.name("folder").value(opened.place().prefix());
         json.name("files").value(opened.project().sources().size());
+        json.name("problems").value(opened.project().sources().stream().mapToInt(each -> each.problems().size()).sum());
         json.endObject();
     }
 

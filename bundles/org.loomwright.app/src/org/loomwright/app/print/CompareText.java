@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.loomwright.app.CompareRevisions.Compared;
+import org.loomwright.app.JudgeSold.Judged;
+import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.app.print.Palette.Tone;
 import org.loomwright.compare.Aspect;
 import org.loomwright.compare.Sort;
@@ -14,6 +16,7 @@ import org.loomwright.compare.change.Change;
 import org.loomwright.compare.change.Felt;
 import org.loomwright.compare.consequence.Effect;
 import org.loomwright.compare.facts.FactSheet;
+import org.loomwright.harness.Problem;
 import org.loomwright.harness.Span;
 
 /** A comparison for people: the verdict in the first line, then the changes by class, then what follows from them. */
@@ -21,6 +24,7 @@ public final class CompareText {
 
     private static final int MOST_CHANGES = 25;
     private static final int MOST_LINES = 8;
+    private static final int MOST_UNREAD = 4;
 
     private final Palette palette;
     private final int width;
@@ -41,6 +45,8 @@ public final class CompareText {
     public String of(Compared compared) {
         StringBuilder out = new StringBuilder();
         out.append(verdict(compared));
+        unread(compared.old(), out);
+        unread(compared.now(), out);
         for (Aspect aspect : Aspect.values()) {
             List<Change> changes = compared.comparison().changes().stream()
                     .filter(change -> change.aspect() == aspect).toList();
@@ -82,6 +88,33 @@ public final class CompareText {
         compared.comparison().changes().forEach(change -> homes.add(change.item().sort() == Sort.PART
                 ? compared.now().place().name() : FactSheet.home(change.item())));
         return homes.size() == 1 ? homes.iterator().next() : compared.now().place().name();
+    }
+
+    /** What could not be read of a side, so that nobody takes silence for sameness. */
+    private void unread(Opened side, StringBuilder out) {
+        List<Problem> problems = side.project().sources().stream().flatMap(each -> each.problems().stream()).toList();
+        if (!problems.isEmpty()) {
+            head("not understood, and left out of this", out);
+            int shown = all || problems.size() <= MOST_UNREAD ? problems.size() : MOST_UNREAD - 1;
+            problems.subList(0, shown).forEach(problem ->
+                    wrapped(at(side.place().prefix(), problem.span()) + ": " + problem.message(), out));
+            more(problems.size() - shown, "  ", out);
+        }
+    }
+
+    /**
+     * A project held against one of its sold revisions: one line when it still does all that the sold one does, else
+     * that line and what it does no more.
+     */
+    public String sold(Judged judged) {
+        boolean fine = judged.compared().effects().isEmpty();
+        StringBuilder out = new StringBuilder(Cells.printable(judged.kit().name().text() + " revision "
+                + judged.sold().revision() + " (" + judged.sold().at() + "): "));
+        out.append(palette.paint(fine ? Tone.GOOD : Tone.WARNING, fine ? "still fits and mates all that it did"
+                : "is sold and no longer compatible")).append('\n');
+        unread(judged.compared().old(), out);
+        judged.compared().effects().forEach(effect -> effect(effect, out));
+        return out.toString();
     }
 
     private void head(String words, StringBuilder out) {

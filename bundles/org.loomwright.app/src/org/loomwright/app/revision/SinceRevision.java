@@ -75,7 +75,7 @@ public final class SinceRevision {
         List<String> absent = new ArrayList<>();
         for (int i = 0; i < projects.size(); i++) {
             Checked now = projects.get(i);
-            Optional<ProjectPlace> place = then(base, now.place());
+            Optional<ProjectPlace> place = new Then(reader, base).of(now.place(), revision);
             Set<String> before = new HashSet<>();
             if (place.isEmpty()) {
                 absent.add(now.place().name());
@@ -95,19 +95,28 @@ public final class SinceRevision {
         return new Since(revision, fresh, known, gone, absent);
     }
 
-    /** The same folder, or the same files, at the revision; files that it does not have are left out. */
-    private Optional<ProjectPlace> then(Path base, ProjectPlace now) throws BadCall {
-        boolean files = now.root().equals(base) && now.prefix().isEmpty();
-        if (!files) {
-            return reader.find(now.root(), revision, ".", false);
+    /**
+     * Finds a project as it was.
+     *
+     * @param reader reads revisions
+     * @param base   the folder that the caller is in
+     */
+    record Then(RevisionReader reader, Path base) {
+
+        /** The same folder, or the same files, at the revision; files that it does not have are left out. */
+        Optional<ProjectPlace> of(ProjectPlace now, String revision) throws BadCall {
+            boolean files = now.root().equals(base) && now.prefix().isEmpty();
+            if (!files) {
+                return reader.find(now.root(), revision, ".", false);
+            }
+            List<Input> inputs = new ArrayList<>();
+            for (Input each : now.inputs()) {
+                Optional<ProjectPlace> file = reader.find(base, revision, each.name(), false);
+                file.map(place -> place.inputs().getFirst())
+                        .ifPresent(input -> inputs.add(new Input(each.name(), input.size(), input.content())));
+            }
+            return inputs.isEmpty() ? Optional.empty()
+                    : Optional.of(new ProjectPlace(now.name(), now.root(), revision + ":", inputs));
         }
-        List<Input> inputs = new ArrayList<>();
-        for (Input each : now.inputs()) {
-            Optional<ProjectPlace> file = reader.find(base, revision, each.name(), false);
-            file.map(place -> place.inputs().getFirst())
-                    .ifPresent(input -> inputs.add(new Input(each.name(), input.size(), input.content())));
-        }
-        return inputs.isEmpty() ? Optional.empty()
-                : Optional.of(new ProjectPlace(now.name(), now.root(), revision + ":", inputs));
     }
 }
