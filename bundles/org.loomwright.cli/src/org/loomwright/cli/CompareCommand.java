@@ -9,7 +9,6 @@ import org.loomwright.app.OpenProject;
 import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.app.print.CompareJson;
 import org.loomwright.app.print.CompareText;
-import org.loomwright.app.revision.GitReader;
 import org.loomwright.app.revision.Sides;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.rules.standard.StandardRules;
@@ -52,7 +51,7 @@ final class CompareCommand implements Command {
         }
         Compared compared;
         try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {
-            Sides sides = Sides.find(door.folder(), given, () -> new GitReader());
+            Sides sides = Sides.inGit(door.folder(), given);
             OpenProject open = new OpenProject(language.reader(), Desk.threads());
             Opened old = open.open(sides.old(), Cancel.NEVER, progress);
             Opened now = open.open(sides.changed(), Cancel.NEVER, progress);

@@ -48,6 +48,11 @@ public record Sides(ProjectPlace old, ProjectPlace changed) {
         return new Sides(side(base, first, arguments.get(1), reader), side(base, arguments.get(1), first, reader));
     }
 
+    /** The same with revisions of git. A caller that only knows of it loads nothing of what reads git. */
+    public static Sides inGit(Path base, List<String> arguments) throws BadCall {
+        return find(base, arguments, () -> new GitReader());
+    }
+
     private static ProjectPlace side(Path base, String argument, String other, Supplier<RevisionReader> reader)
             throws BadCall {
         if (argument.isEmpty() || exists(base, argument)) {
