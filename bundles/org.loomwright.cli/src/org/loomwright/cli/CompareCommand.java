@@ -35,7 +35,8 @@ final class CompareCommand implements Command {
     public void describe(CommandSpec spec) {
         spec.addPositional(Flags.one(0, true, "OLD", "A folder with .loom files, or one file, as it was; a git"
                 + " revision REV of what NEW names, REV:PATH from the top of the repository, or REV..REV for both."));
-        spec.addPositional(Flags.one(1, false, "NEW", "The same as it is now; behind REV..REV a path (default: here)."));
+        spec.addPositional(Flags.one(1, false, "NEW",
+                "The same as it is now; behind REV..REV a path (default: here)."));
         spec.addOption(Flags.flag(ALL, "Print everything, not only the first lines of each part."));
         spec.addOption(Flags.flag(SOLD, "OLD has been sold: whatever it fitted and mated, NEW must too. With a"
                 + " project alone: hold it against all revisions that its kits list as sold, as git has them."));
