@@ -111,7 +111,7 @@ class OutputTest {
         for (String name : Call.files(folder.resolve("one"))) {
             assertEquals(-1, Files.mismatch(folder.resolve("one").resolve(name), folder.resolve("two").resolve(name)));
         }
-        assertEquals(3, Call.files(folder.resolve("two")).size());
+        assertTrue(Call.files(folder.resolve("two")).contains("ours-wire-list.pdf"));
     }
 
     @Test
@@ -125,36 +125,68 @@ class OutputTest {
     }
 
     @Test
-    void aSheetNeverReplacesASource() throws IOException {
-        Path link = folder.resolve("out/ours-wires.csv");
+    void aFolderWithAnythingElseInItIsLeftAlone() throws IOException {
+        Path link = folder.resolve("out/ours-wire-list.pdf");
         Files.createDirectory(folder.resolve("out"));
         Files.createSymbolicLink(link, folder.resolve("p/all.loom"));
-        Call.in(folder, "sheets", "p", "--to", "out")
-                .isRefused("will not write over something that is not a plain file");
+        Call.in(folder, "sheets", "p", "--to", "out").isRefused("will not replace what is in out");
         assertEquals(PROJECT, Files.readString(folder.resolve("p/all.loom")));
         assertTrue(Files.isSymbolicLink(link));
+        Call.in(folder, "sheets", "p", "--to", "p").isRefused("all.loom is not of a set of sheets");
+        assertEquals(List.of("out/ours-wire-list.pdf", "p/all.loom"), Call.files(folder));
     }
 
     @Test
-    void aFolderInPlaceOfASheetStopsAllSheets() throws IOException {
-        Files.createDirectories(folder.resolve("out/ours-parts.csv"));
-        Call.in(folder, "sheets", "p", "--to", "out").isRefused("ours-parts.csv");
-        assertEquals(List.of(), Call.files(folder.resolve("out")));
+    void aSetIsReplacedWholeAndNothingElseIsLeftBehind() throws IOException {
+        Call.in(folder, "sheets", "p", "--to", "out").isFine();
+        Call again = Call.in(folder, "sheets", "p", "--only", "cover", "--to", "out").isFine();
+        assertTrue(again.out().contains("in place of an earlier set"), again.out());
+        assertEquals(List.of("out/.loomwright-sheets", "out/box-cover.pdf", "p/all.loom"), Call.files(folder));
+        Files.writeString(folder.resolve("out/notes.txt"), "mine");
+        Call.in(folder, "sheets", "p", "--to", "out").isRefused("notes.txt is not of a set of sheets");
+        assertTrue(Files.exists(folder.resolve("out/box-cover.pdf")));
+    }
+
+    @Test
+    void whatAKilledRunLeftBehindIsMended() throws IOException {
+        Call.in(folder, "sheets", "p", "--to", "out").isFine();
+        List<String> set = Call.files(folder.resolve("out"));
+        // a process that is no more had moved the set aside, and begun with another
+        Files.move(folder.resolve("out"), folder.resolve(".out.999999999.old"));
+        Files.createDirectory(folder.resolve(".out.999999999.new"));
+        Files.writeString(folder.resolve(".out.999999999.new/.loomwright-sheets"), "box-cover.pdf\n");
+        Files.writeString(folder.resolve(".out.999999999.new/box-cover.pdf"), "half");
+        Call.in(folder, "sheets", "p", "--only", "nothing", "--to", "out").isRefused("no document is called 'nothing'");
+        Call.in(folder, "sheets", "p", "fornt", "--to", "out").isRefused("no harness and no kit is called 'fornt'");
+        assertEquals(set, Call.files(folder.resolve("out")));
+        assertFalse(Files.exists(folder.resolve(".out.999999999.new")));
+    }
+
+    @Test
+    void vehiclesOfACallAreUnderstoodOrRefusedInOneLine() {
+        Call.in(folder, "sheets", "p", "--for", "year 1965", "--only", "cover", "--to", "out").isFine();
+        Call.in(folder, "sheets", "p", "--for", "yaer 1965", "--to", "out").isRefused("--for");
+        Call.in(folder, "sheets", "p", "--for", "year 1965 {", "--to", "out").isRefused("--for is a condition");
+        Call.in(folder, "sheets", "p", "--for", "year 1999", "--to", "out").isRefused("--for");
+        Call.in(folder, "sheets", "p", "--paper", "B7", "--to", "out").isRefused("--paper is A4, A3, letter, not 'B7'");
     }
 
     @Test
     void sheetsOfATextWithErrorsAreNotWritten() throws IOException {
         Files.writeString(folder.resolve("p/all.loom"), PROJECT.replace("covers front64", "covers front46"));
         Call call = Call.in(folder, "sheets", "p", "--to", "out").finds("name-unknown", "p/all.loom:");
-        assertTrue(call.out().contains("no list was written"), call.out());
+        assertTrue(call.out().contains("no sheet was written"), call.out());
         assertFalse(Files.exists(folder.resolve("out")));
+        Call all = Call.in(folder, "sheets", "p", "--even-with-errors", "--to", "out");
+        assertEquals(Exit.FINDINGS, all.code());
+        assertTrue(all.out().contains("every page has a stamp: 1 error stands against it"), all.out());
     }
 
     @Test
     void anUnknownHarnessIsNamedWithThoseThatThereAre() {
         Call.in(folder, "sheets", "p", "fornt", "--to", "out")
                 .isRefused("no harness and no kit is called 'fornt'; there is box, ours");
-        assertTrue(Call.in(folder, "sheets", "p", "ours", "--to", "out").isFine().out().contains("wrote 2 lists"));
+        assertTrue(Call.in(folder, "sheets", "p", "ours", "--to", "out").isFine().out().contains("ours-cover.pdf"));
     }
 
     @Test

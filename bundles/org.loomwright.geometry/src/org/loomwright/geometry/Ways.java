@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package org.loomwright.app.sheet;
+package org.loomwright.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +14,7 @@ import org.loomwright.harness.link.Case;
  * The different ways in which something is made: its vehicles, taken apart by which of its conditional facts hold. Used
  * by one thread: first every fact is added, then the ways are asked for.
  */
-final class Ways {
+public final class Ways {
 
     private static final int MOST = 4_096;
 
@@ -22,36 +22,36 @@ final class Ways {
     private final List<Condition> conditions = new ArrayList<>();
 
     /** Begins with the vehicles that have the thing. */
-    Ways(Condition whole) {
+    public Ways(Condition whole) {
         this.whole = whole;
     }
 
     /** The cases of one fact, as they were added. */
-    record Fact<T>(int first, List<Case<T>> cases) {
+    public record Fact<T>(int first, List<Case<T>> cases) {
     }
 
     /** One way: some of the vehicles, alike in every fact. */
-    record Way(Cell cell) {
+    public record Way(Cell cell) {
 
         /** The vehicles. */
-        Condition when() {
+        public Condition when() {
             return cell.vehicles();
         }
 
         /** The first case of a fact that holds for them. */
-        <T> Optional<T> first(Fact<T> fact) {
+        public <T> Optional<T> first(Fact<T> fact) {
             return all(fact).stream().findFirst();
         }
 
         /** All cases of a fact that hold for them. */
-        <T> List<T> all(Fact<T> fact) {
+        public <T> List<T> all(Fact<T> fact) {
             return cell.holding().subSet(fact.first, fact.first + fact.cases.size()).stream()
                     .map(index -> fact.cases.get(index - fact.first).value()).toList();
         }
     }
 
     /** Adds a fact. */
-    <T> Fact<T> fact(List<Case<T>> cases) {
+    public <T> Fact<T> fact(List<Case<T>> cases) {
         Fact<T> fact = new Fact<>(conditions.size(), List.copyOf(cases));
         cases.forEach(each -> conditions.add(each.when()));
         return fact;
@@ -63,7 +63,7 @@ final class Ways {
      *
      * @throws TooManyCombinations if there are more than 4,096
      */
-    List<Way> list() {
+    public List<Way> list() {
         Cells cells = whole.split(conditions, MOST);
         if (!cells.complete()) {
             throw new TooManyCombinations("a wire is made in more than 4,096 ways; give it fewer conditional facts");

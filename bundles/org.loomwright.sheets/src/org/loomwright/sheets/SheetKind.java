@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.sheets;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** The documents of a set, by their trade names, in the order of a set. */
+public enum SheetKind {
+    COVER("cover"),
+    WIRE_LIST("wire-list");
+
+    private final String word;
+
+    SheetKind(String word) {
+        this.word = word;
+    }
+
+    /** The document of that name. */
+    public static Optional<SheetKind> of(String word) {
+        return Arrays.stream(values()).filter(each -> each.word.equals(word)).findFirst();
+    }
+
+    /** All names, in order. */
+    public static List<String> words() {
+        return Arrays.stream(values()).map(SheetKind::word).toList();
+    }
+
+    /** Its name. */
+    public String word() {
+        return word;
+    }
+}

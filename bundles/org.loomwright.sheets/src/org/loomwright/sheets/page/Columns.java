@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.sheets.page;
+
+import java.util.List;
+import org.loomwright.sheets.document.Block;
+
+/** Finds how wide the columns of a table are. O(cells). */
+final class Columns {
+
+    private final Typeface face;
+    private final Wrapping wrapping;
+
+    Columns(Typeface face) {
+        this.face = face;
+        this.wrapping = new Wrapping(face);
+    }
+
+    /** Widths in mm that add up to {@code width}: every column gets its longest word where that is possible. */
+    double[] widths(Block.Grid grid, double width) {
+        int count = grid.columns().size();
+        double[] least = new double[count];
+        double[] wished = new double[count];
+        for (int i = 0; i < count; i++) {
+            String heading = grid.columns().get(i).heading();
+            least[i] = wrapping.longestWord(heading, Look.CELL, true);
+            wished[i] = least[i];
+            for (Block.Row row : grid.rows()) {
+                Block.Cell cell = row.cells().get(i);
+                if (spans(row)) {
+                    continue;
+                }
+                double more = extra(cell);
+                least[i] = Math.max(least[i], more + wrapping.longestWord(cell.text(), Look.CELL, row.strong()));
+                wished[i] = Math.max(wished[i],
+                        more + face.width(face.printable(cell.text()), Look.CELL, row.strong()));
+            }
+            least[i] += 2 * Look.PADDING + 0.1;
+            wished[i] += 2 * Look.PADDING + 0.1;
+        }
+        return share(least, wished, width);
+    }
+
+    /** A row whose first cell alone says something, and which is set apart, runs over all columns. */
+    static boolean spans(Block.Row row) {
+        List<Block.Cell> rest = row.cells().subList(1, row.cells().size());
+        return row.strong() && rest.stream().allMatch(each -> each.text().isEmpty() && !each.tick());
+    }
+
+    static double extra(Block.Cell cell) {
+        return cell.colour().isEmpty() ? cell.tick() ? Look.TICK : 0 : Look.SWATCH + Look.PADDING;
+    }
+
+    private static double[] share(double[] least, double[] wished, double width) {
+        double sumLeast = sum(least);
+        double sumWished = sum(wished);
+        double[] widths = new double[least.length];
+        for (int i = 0; i < widths.length; i++) {
+            if (sumWished <= width) {
+                widths[i] = wished[i] + (width - sumWished) * wished[i] / sumWished;
+            } else if (sumLeast <= width) {
+                widths[i] = least[i] + (width - sumLeast) * (wished[i] - least[i]) / (sumWished - sumLeast);
+            } else {
+                widths[i] = least[i] * width / sumLeast;
+            }
+        }
+        return widths;
+    }
+
+    private static double sum(double[] values) {
+        double sum = 0;
+        for (double each : values) {
+            sum += each;
+        }
+        return sum;
+    }
+}

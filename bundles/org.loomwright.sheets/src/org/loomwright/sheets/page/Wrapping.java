@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.sheets.page;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Breaks texts into lines: between words, and within a word only where it is longer than a line. */
+final class Wrapping {
+
+    private final Typeface face;
+
+    Wrapping(Typeface face) {
+        this.face = face;
+    }
+
+    /** The lines, at least one; none is wider than {@code width} mm, but for a single character. */
+    List<String> lines(String text, double points, boolean bold, double width) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : face.printable(text).strip().split(" +")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (face.width(longer, points, bold) <= width) {
+                line = longer;
+                continue;
+            }
+            if (!line.isEmpty()) {
+                lines.add(line);
+            }
+            line = word;
+            while (face.width(line, points, bold) > width && line.length() > 1) {
+                int end = fitting(line, points, bold, width);
+                lines.add(line.substring(0, end));
+                line = line.substring(end);
+            }
+        }
+        lines.add(line);
+        return lines;
+    }
+
+    /** Width of the widest word in mm. */
+    double longestWord(String text, double points, boolean bold) {
+        double widest = 0;
+        for (String word : face.printable(text).split(" +")) {
+            widest = Math.max(widest, face.width(word, points, bold));
+        }
+        return widest;
+    }
+
+    private int fitting(String word, double points, boolean bold, double width) {
+        int end = 1;
+        while (end < word.length() && face.width(word.substring(0, end + 1), points, bold) <= width) {
+            end++;
+        }
+        return end < word.length() && Character.isLowSurrogate(word.charAt(end)) && end > 1 ? end - 1 : end;
+    }
+}
