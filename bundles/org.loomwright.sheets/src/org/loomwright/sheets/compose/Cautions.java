@@ -7,7 +7,8 @@ import java.util.List;
 final class Cautions {
 
     static final List<String> ALWAYS = List.of(
-            "Vehicle wiring can start fires and hurt people. Disconnect the battery's ground first and connect it last.",
+            "Vehicle wiring can start fires and hurt people. Disconnect the battery's ground first and connect it"
+                    + " last.",
             "Fuse every feed at its source. Support and protect every run; keep it clear of heat, edges and all that"
                     + " moves.",
             "Check every step against the vehicle in front of you: it may differ from the factory's drawings.",
