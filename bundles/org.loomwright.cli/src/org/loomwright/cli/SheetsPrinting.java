@@ -39,8 +39,8 @@ final class SheetsPrinting {
         SheetChoice choice = new SheetChoice(kinds(arguments.matchedOptionValue(SheetsCommand.ONLY, "")),
                 paper(arguments.matchedOptionValue(SheetsCommand.PAPER, "A4")), Optional.empty());
         SetFolder folder = SetFolder.at(door.folder(), arguments.matchedOptionValue("--to", ""));
-        Asked asked = new Asked(arguments.matchedPositionalValue(1, ""), arguments.matchedOptionValue(SheetsCommand.FOR, ""),
-                arguments.hasMatchedOption(SheetsCommand.EVEN));
+        Asked asked = new Asked(arguments.matchedPositionalValue(1, ""),
+                arguments.matchedOptionValue(SheetsCommand.FOR, ""), arguments.hasMatchedOption(SheetsCommand.EVEN));
         Opened opened;
         Printed printed;
         try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {
@@ -81,8 +81,8 @@ final class SheetsPrinting {
     }
 
     private static Paper paper(String word) throws BadCall {
-        return Paper.of(word).orElseThrow(() -> new BadCall(SheetsCommand.PAPER + " is " + String.join(", ", Paper.words())
-                + ", not '" + word + "'"));
+        return Paper.of(word).orElseThrow(() -> new BadCall(SheetsCommand.PAPER + " is "
+                + String.join(", ", Paper.words()) + ", not '" + word + "'"));
     }
 
     /** A list made from a source with errors would be cut and crimped all the same. */
