@@ -39,6 +39,7 @@ public final class PrintedSheets implements SheetEngine {
         private final Cancel cancel;
         private final Progress progress;
         private final Typeface face = new Typeface();
+        private final Composer composer;
         private final Pager pager;
         private final List<SheetFile> files = new ArrayList<>();
         private final List<String> titles = new ArrayList<>();
@@ -51,18 +52,25 @@ public final class PrintedSheets implements SheetEngine {
             this.choice = choice;
             this.cancel = cancel;
             this.progress = progress;
+            this.composer = new Composer(order, face);
             this.pager = new Pager(face, choice.paper(), new TitleBlock(order.title() + " (" + order.name() + ")",
                     order.revision(), order.sources(), order.words(), choice.stamp()));
             this.steps = choice.kinds().size() * Math.max(1, order.harnesses().size());
         }
 
         List<SheetFile> files() {
+            step(SheetKind.PARTS, () -> print(composer.parts()));
+            step(SheetKind.TAGS, () -> print(composer.tags()));
             for (LaidHarness harness : order.harnesses()) {
-                step(SheetKind.WIRE_LIST, () -> print(Composer.wireList(harness)));
+                step(SheetKind.WIRE_LIST, () -> print(composer.wireList(harness)));
+                step(SheetKind.CRIMPS, () -> print(composer.crimps(harness)));
+                step(SheetKind.END_VIEWS, () -> print(composer.endViews(harness)));
+                step(SheetKind.CONTINUITY, () -> print(composer.continuity(harness)));
+                step(SheetKind.TRAVELLER, () -> print(composer.traveller(harness)));
             }
             List<SheetFile> rest = List.copyOf(files);
             files.clear();
-            step(SheetKind.COVER, () -> print(Composer.cover(order, List.copyOf(titles))));
+            step(SheetKind.COVER, () -> print(composer.cover(List.copyOf(titles))));
             files.addAll(rest);
             return List.copyOf(files);
         }

@@ -8,7 +8,13 @@ import java.util.Optional;
 /** The documents of a set, by their trade names, in the order of a set. */
 public enum SheetKind {
     COVER("cover"),
-    WIRE_LIST("wire-list");
+    PARTS("parts-and-bags"),
+    TAGS("tags-and-labels"),
+    WIRE_LIST("wire-list"),
+    CRIMPS("crimp-and-splice"),
+    END_VIEWS("end-views"),
+    CONTINUITY("continuity"),
+    TRAVELLER("traveller");
 
     private final String word;
 

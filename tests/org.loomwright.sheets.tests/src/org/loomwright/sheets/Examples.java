@@ -25,7 +25,8 @@ import org.loomwright.sheets.page.Paper;
 /** Prints projects of the repository and texts of tests; the rules are not asked, they have tests of their own. */
 public final class Examples {
 
-    private static final Path ROOT = Path.of(System.getProperty("loomwright.root", "../..")).toAbsolutePath().normalize();
+    private static final Path ROOT = Path.of(System.getProperty("loomwright.root", "../..")).toAbsolutePath()
+            .normalize();
 
     private final SourceReader reader = LoomReader.create();
     private final PrintSheets print = new PrintSheets(

@@ -91,7 +91,8 @@ class WholeSetTest {
     @Tag("outside")
     void everyPageHasItsNumber() throws Exception {
         for (Map.Entry<String, Path> file : pdfs().entrySet()) {
-            int pages = all.stream().filter(each -> each.name().equals(file.getKey())).findFirst().orElseThrow().pages();
+            int pages = all.stream().filter(each -> each.name().equals(file.getKey())).findFirst().orElseThrow()
+                    .pages();
             String text = Outside.text(file.getValue());
             for (int page = 1; page <= pages; page++) {
                 assertTrue(text.contains("Page " + page + " of " + pages), file.getKey() + " page " + page);

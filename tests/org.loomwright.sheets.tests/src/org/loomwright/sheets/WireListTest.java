@@ -28,8 +28,8 @@ import org.loomwright.sheets.page.Paper;
 /** The wire list, read back by programs that know nothing of it. */
 class WireListTest {
 
-    private static final String CAR = "year 1970 and saloon and deluxe and rhd and not heater and fogLamps and not towBar"
-            + " and halogen and headlampRelays and not electricFan and not ledTail and not electronicFlasher"
+    private static final String CAR = "year 1970 and saloon and deluxe and rhd and not heater and fogLamps"
+            + " and not towBar and halogen and headlampRelays and not electricFan and not ledTail and not electronicFlasher"
             + " and not electronicIgnition";
     private static final SheetChoice LIST = new SheetChoice(EnumSet.of(SheetKind.WIRE_LIST), Paper.A4,
             Optional.empty());

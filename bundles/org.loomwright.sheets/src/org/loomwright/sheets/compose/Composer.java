@@ -5,20 +5,58 @@ import java.util.List;
 import org.loomwright.sheets.content.LaidHarness;
 import org.loomwright.sheets.content.Order;
 import org.loomwright.sheets.document.Document;
+import org.loomwright.sheets.page.Typeface;
 
-/** Composes each sort of document. Pure; each is linear in what it lists, but for conditions. */
+/**
+ * Composes each sort of document. Each is linear in what it lists, but for conditions. For use by one thread.
+ */
 public final class Composer {
 
-    private Composer() {
+    private final Order order;
+    private final Typeface face;
+
+    public Composer(Order order, Typeface face) {
+        this.order = order;
+        this.face = face;
     }
 
     /** The cover sheet of a set; {@code documents} are the names of the others. */
-    public static Document cover(Order order, List<String> documents) {
+    public Document cover(List<String> documents) {
         return CoverSheet.of(order, documents);
     }
 
+    /** The parts and bag list over the whole kit. */
+    public Document parts() {
+        return PartsSheet.of(order);
+    }
+
+    /** Tags and labels of the whole kit. */
+    public Document tags() {
+        return TagsSheet.of(order);
+    }
+
     /** The wire list of a harness. */
-    public static Document wireList(LaidHarness harness) {
+    public Document wireList(LaidHarness harness) {
         return WireListSheet.of(harness);
+    }
+
+    /** The crimp and splice sheet of a harness. */
+    public Document crimps(LaidHarness harness) {
+        return CrimpSheet.of(harness, face);
+    }
+
+    /** The connector end views of a harness. */
+    public Document endViews(LaidHarness harness) {
+        return EndViewSheet.of(harness, face);
+    }
+
+    /** The continuity chart of a harness. */
+    public Document continuity(LaidHarness harness) {
+        return ContinuitySheet.of(harness);
+    }
+
+    /** The traveller of a harness. */
+    public Document traveller(LaidHarness harness) {
+        return TravellerSheet.of(order, harness);
     }
 }

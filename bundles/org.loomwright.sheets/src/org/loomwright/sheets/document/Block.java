@@ -38,6 +38,14 @@ public sealed interface Block {
     record Lines(int count) implements Block {
     }
 
+    /** Labels to cut out, three beside each other; the first line of each is its largest. */
+    record Labels(List<List<String>> labels) implements Block {
+
+        public Labels {
+            labels = labels.stream().map(List::copyOf).toList();
+        }
+    }
+
     /** What follows begins on a new page. */
     record NewPage() implements Block {
     }

@@ -48,6 +48,7 @@ final class Flow {
             case Block.Steps steps -> steps(steps.lines());
             case Block.Picture picture -> picture(picture);
             case Block.Lines lines -> lines(lines.count());
+            case Block.Labels labels -> new LabelFlow(this, face).lay(labels.labels());
             case Block.Grid grid -> new GridFlow(this, face, grid).lay();
             case Block.NewPage page -> {
                 if (!pages.getLast().isEmpty()) {

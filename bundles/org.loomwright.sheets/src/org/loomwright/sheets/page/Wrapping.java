@@ -3,9 +3,14 @@ package org.loomwright.sheets.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Breaks texts into lines: between words, and within a word only where it is longer than a line. */
 final class Wrapping {
+
+    /** A figure and its unit stay together. */
+    private static final Pattern UNIT = Pattern.compile("(?<=[0-9]) (?=(ga|awg|mm2|mm|m|A|V|W|N|ohm|Ω|mΩ|pc)\\b)");
+    private static final String TIE = "\u00a0";
 
     private final Typeface face;
 
@@ -17,7 +22,7 @@ final class Wrapping {
     List<String> lines(String text, double points, boolean bold, double width) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : face.printable(text).strip().split(" +")) {
+        for (String word : tied(text).strip().split(" +")) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (face.width(longer, points, bold) <= width) {
                 line = longer;
@@ -34,13 +39,17 @@ final class Wrapping {
             }
         }
         lines.add(line);
-        return lines;
+        return lines.stream().map(each -> each.replace(TIE, " ")).toList();
+    }
+
+    private String tied(String text) {
+        return UNIT.matcher(face.printable(text)).replaceAll(TIE);
     }
 
     /** Width of the widest word in mm. */
     double longestWord(String text, double points, boolean bold) {
         double widest = 0;
-        for (String word : face.printable(text).split(" +")) {
+        for (String word : tied(text).split(" +")) {
             widest = Math.max(widest, face.width(word, points, bold));
         }
         return widest;
