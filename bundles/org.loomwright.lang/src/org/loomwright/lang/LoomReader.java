@@ -3,6 +3,7 @@ package org.loomwright.lang;
 
 import com.google.inject.Guice;
 import com.google.inject.Inject;
+import com.google.inject.Provider;
 import java.util.List;
 import org.eclipse.xtext.parser.IParseResult;
 import org.loomwright.harness.Element;
@@ -13,6 +14,7 @@ import org.loomwright.lang.snapshot.SnapshotBuilder;
 import org.loomwright.lang.text.Problems;
 import org.loomwright.lang.text.TextDecoder;
 import org.loomwright.lang.text.TextDecoder.Decoded;
+import org.loomwright.lang.words.WordReader;
 import org.loomwright.model.loom.LoomFile;
 
 /**
@@ -26,11 +28,13 @@ import org.loomwright.model.loom.LoomFile;
 public final class LoomReader implements SourceReader {
     private final LineParser parser;
     private final SnapshotBuilder builder;
+    private final Provider<WordReader> words;
 
     @Inject
-    LoomReader(LineParser parser, SnapshotBuilder builder) {
+    LoomReader(LineParser parser, SnapshotBuilder builder, Provider<WordReader> words) {
         this.parser = parser;
         this.builder = builder;
+        this.words = words;
     }
 
     /** Sets up what reading needs and returns a reader; this takes as long as reading a small project, so keep it. */
@@ -40,6 +44,11 @@ public final class LoomReader implements SourceReader {
         // a first text, so that whatever is made on first use is made before threads share it
         reader.read("", new byte[] {'\n'});
         return reader;
+    }
+
+    /** Returns a reader that tells what single words are, for editors. */
+    public WordReader words() {
+        return words.get();
     }
 
     @Override

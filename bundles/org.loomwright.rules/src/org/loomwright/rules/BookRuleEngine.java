@@ -110,6 +110,13 @@ public final class BookRuleEngine implements RuleEngine {
                 work.asked.get());
     }
 
+    /** What is wrong with the texts of a project and their names, as a check reports it, without asking any rule. */
+    public static List<Finding> problems(Project project) {
+        Joining joining = new Joining();
+        project.problems().forEach(problem -> joining.problem(problem, Severity.ERROR));
+        return Fingerprints.distinct(joining.problems());
+    }
+
     private static void shape(WiringView view, Shapes shapes, Joining joining) {
         try {
             Shapes.Shape shape = shapes.of(view);

@@ -8,16 +8,26 @@ import java.util.TreeSet;
 import org.loomwright.harness.Part;
 
 /** The colour codes that a project knows: those of IEC 60757, and what its catalogues add. */
-final class Colours {
+public final class Colours {
 
     /** IEC 60757:2021, in the order of its table; green-yellow is {@code GNYE} there. */
-    static final List<String> IEC_60757 = List.of("BK", "BN", "RD", "OG", "YE", "GN", "BU", "VT", "GY", "WH", "PK",
+    public static final List<String> IEC_60757 = List.of("BK", "BN", "RD", "OG", "YE", "GN", "BU", "VT", "GY", "WH", "PK",
             "GD", "TQ", "SR", "GNYE");
+
+    private static final List<String> NAMES = List.of("black", "brown", "red", "orange", "yellow", "green", "blue",
+            "violet", "grey", "white", "pink", "gold", "turquoise", "silver", "green-yellow");
 
     private Colours() {
     }
 
-    static Set<String> known(Collection<Part> parts) {
+    /** The name of a code of the standard; empty for another code. */
+    public static String nameOf(String code) {
+        int at = IEC_60757.indexOf(code);
+        return at < 0 ? "" : NAMES.get(at);
+    }
+
+    /** The codes of the standard and those that some parts add. */
+    public static Set<String> known(Collection<Part> parts) {
         Set<String> codes = new TreeSet<>(IEC_60757);
         parts.stream().filter(part -> part.kind() == Part.Kind.COLOUR).forEach(part -> codes.add(part.name().text()));
         return codes;

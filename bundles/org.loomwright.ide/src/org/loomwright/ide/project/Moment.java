@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.ide.project;
+
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.loomwright.fit.ChainJudge;
+import org.loomwright.fit.FitDefaults;
+import org.loomwright.fit.FitProblem;
+import org.loomwright.fit.FitReport;
+import org.loomwright.geometry.HarnessLayout;
+import org.loomwright.harness.LineIndex;
+import org.loomwright.harness.Part;
+import org.loomwright.harness.Source;
+import org.loomwright.harness.link.Project;
+import org.loomwright.harness.link.WiringView;
+import org.loomwright.ide.names.Names;
+import org.loomwright.lang.words.WordLines;
+import org.loomwright.lang.words.WordReader;
+import org.loomwright.quantity.Cancel;
+import org.loomwright.rules.Finding;
+
+/**
+ * A project at one moment, unsaved texts included. What services need besides the joined sources is made when somebody
+ * asks, once; what did not change since the moment before is taken over. Safe for use by several threads.
+ */
+public final class Moment {
+
+    private final long number;
+    private final Project project;
+    private final List<Finding> findings;
+    private final boolean settled;
+    private final WordReader reader;
+    private final StockParts stock;
+    private final Map<String, Source> sources = new HashMap<>();
+    private final Map<String, WordLines> words = new ConcurrentHashMap<>();
+    private final Map<String, WordLines> earlier = new HashMap<>();
+    private final Map<String, LineIndex> lines = new ConcurrentHashMap<>();
+    /** By identity: a view is large, and what did not change is the same object. */
+    private final Map<WiringView, HarnessLayout> layouts = Collections.synchronizedMap(new IdentityHashMap<>());
+    private final Map<WiringView, FitReport> fits = Collections.synchronizedMap(new IdentityHashMap<>());
+    private volatile Names names;
+
+    private Moment(long number, Project project, List<Finding> findings, boolean settled, WordReader reader,
+            StockParts stock) {
+        this.number = number;
+        this.project = project;
+        this.findings = List.copyOf(findings);
+        this.settled = settled;
+        this.reader = reader;
+        this.stock = stock;
+        project.everySource().forEach(source -> sources.put(source.file(), source));
+    }
+
+    /** The first moment of a project. */
+    public static Moment first(Project project, List<Finding> findings, boolean settled, WordReader reader,
+            StockParts stock) {
+        return new Moment(1, project, findings, settled, reader, stock);
+    }
+
+    /** The moment after this one: with another project or other findings. */
+    public Moment next(Project after, List<Finding> found, boolean whole) {
+        Moment next = new Moment(number + 1, after, found, whole, reader, stock);
+        next.earlier.putAll(earlier);
+        next.earlier.putAll(words);
+        next.earlier.keySet().retainAll(next.sources.keySet());
+        boolean sameParts = after.parts().equals(project.parts());
+        if (sameParts) {
+            after.wirings().values().forEach(view -> {
+                HarnessLayout layout = layouts.get(view);
+                if (layout != null) {
+                    next.layouts.put(view, layout);
+                }
+            });
+        }
+        if (after == project) {
+            next.fits.putAll(fits);
+            next.names = names;
+            next.words.putAll(words);
+        }
+        return next;
+    }
+
+    /** Counts up with every change. */
+    public long number() {
+        return number;
+    }
+
+    /** The joined sources. */
+    public Project project() {
+        return project;
+    }
+
+    /** What is known to be wrong, of all files, ordered by file and place. */
+    public List<Finding> findings() {
+        return findings;
+    }
+
+    /** The findings of one file. */
+    public List<Finding> findings(String file) {
+        return findings.stream().filter(finding -> finding.place().span().file().equals(file)).toList();
+    }
+
+    /** Whether all rules were asked about what the texts say now. */
+    public boolean settled() {
+        return settled;
+    }
+
+    /** Whether there is such a file, the files of the stock that the project uses included. */
+    public boolean has(String file) {
+        return sources.containsKey(file);
+    }
+
+    /** The text of a file; empty text for one that is not there. */
+    public String text(String file) {
+        Source source = sources.get(file);
+        return source == null ? "" : source.text();
+    }
+
+    /** Where lines start in a file. */
+    public LineIndex lines(String file) {
+        return lines.computeIfAbsent(file, name -> new LineIndex(name, text(name)));
+    }
+
+    /** What the words of a file are. */
+    public WordLines words(String file) {
+        return words.computeIfAbsent(file,
+                name -> reader.read(text(name), Optional.ofNullable(earlier.get(name))));
+    }
+
+    /** Tells what could stand at a place. */
+    public WordReader.Expected expected(String file, int offset) {
+        return reader.expected(words(file), offset);
+    }
+
+    /** Which names are given where. */
+    public Names names() {
+        Names known = names;
+        if (known == null) {
+            known = Names.of(this);
+            names = known;
+        }
+        return known;
+    }
+
+    /** The stock that is shipped. */
+    public StockParts stock() {
+        return stock;
+    }
+
+    /** A part of the project or, if it has none of that name, of the stock. */
+    public Optional<Part> part(String name) {
+        return Optional.ofNullable(project.parts().get(name)).or(() -> stock.part(name));
+    }
+
+    /** A drawing or harness with its wires laid along its tree. */
+    public HarnessLayout layout(WiringView view) {
+        return layouts.computeIfAbsent(view, each -> HarnessLayout.of(each, project.parts()));
+    }
+
+    /** How a harness of ours fits the drawings that it covers. May take long; asked for once. */
+    public FitReport fit(WiringView harness, Cancel cancel) {
+        FitReport known = fits.get(harness);
+        if (known == null) {
+            known = new ChainJudge().judge(FitProblem.of(harness, project, FitDefaults.usual()), cancel);
+            fits.putIfAbsent(harness, known);
+        }
+        return known;
+    }
+}
