@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.loomwright.condition.TooManyCombinations;
+import org.loomwright.electric.ampacity.Ampacity;
 import org.loomwright.geometry.Bundles;
 import org.loomwright.geometry.HarnessTree;
 import org.loomwright.geometry.NodeSpots;
@@ -28,7 +29,6 @@ import org.loomwright.harness.link.WiringView;
 import org.loomwright.ide.project.Moment;
 import org.loomwright.quantity.ConductorSize;
 import org.loomwright.quantity.Dimension;
-import org.loomwright.rules.ampacity.Ampacity;
 
 /**
  * What current a wire may carry, by the table that the rules use, for the hottest zone that it touches and the most
