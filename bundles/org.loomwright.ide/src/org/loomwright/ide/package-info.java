@@ -12,7 +12,7 @@
  * <pre>
  * Workspace workspace = Workspace.open(LoomReader.create(), listener);   // the listener hears findings, file by file
  * workspace.opened(path, version, text);                                 // an editor was opened
- * workspace.changed(path, version, text);                                // a keystroke: fast findings at once, deep later
+ * workspace.changed(path, version, text);                                // a keystroke: fast findings now, deep later
  * workspace.ask(path, (moment, file, cancel) -&gt; Services.hover(moment, file, offset, cancel))   // a future
  * workspace.closed(path);
  * </pre>

@@ -11,8 +11,8 @@ import org.loomwright.harness.Part;
 public final class Colours {
 
     /** IEC 60757:2021, in the order of its table; green-yellow is {@code GNYE} there. */
-    public static final List<String> IEC_60757 = List.of("BK", "BN", "RD", "OG", "YE", "GN", "BU", "VT", "GY", "WH", "PK",
-            "GD", "TQ", "SR", "GNYE");
+    public static final List<String> IEC_60757 = List.of("BK", "BN", "RD", "OG", "YE", "GN", "BU", "VT", "GY", "WH",
+            "PK", "GD", "TQ", "SR", "GNYE");
 
     private static final List<String> NAMES = List.of("black", "brown", "red", "orange", "yellow", "green", "blue",
             "violet", "grey", "white", "pink", "gold", "turquoise", "silver", "green-yellow");

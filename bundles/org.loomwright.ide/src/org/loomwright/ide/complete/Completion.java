@@ -7,6 +7,7 @@ import org.loomwright.ide.complete.Proposal.Kind;
 import org.loomwright.ide.names.Symbol;
 import org.loomwright.ide.project.Moment;
 import org.loomwright.lang.words.Slot;
+import org.loomwright.lang.words.Word;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.rules.RuleInfo;
 import org.loomwright.rules.standard.StandardRules;
@@ -107,7 +108,7 @@ public final class Completion {
     /** For {@code covers}: those that are not covered yet, of the same platform. */
     private static void drawings(Slot slot, Asked asked, Offers offers) {
         List<String> written = asked.expected().before().stream()
-                .filter(word -> word.slot().target().equals("Drawing")).map(org.loomwright.lang.words.Word::text).toList();
+                .filter(word -> word.slot().target().equals("Drawing")).map(Word::text).toList();
         boolean covering = slot.rule().equals("Covers");
         asked.moment().project().drawings().stream()
                 .filter(view -> !written.contains(view.name()))

@@ -94,8 +94,8 @@ public final class Hovers {
             case WIRE -> WireHover.describe(moment, symbol, rows);
             case PART -> PartHover.describe(moment, symbol.name(), rows);
             case PIN -> PartHover.pin(moment, symbol, rows);
-            case CONNECTOR, SPLICE, STUD, DEVICE, CIRCUIT, RUN, BREAKOUT, PLACED -> HarnessHover.describe(moment, symbol, rows,
-                    cancel);
+            case CONNECTOR, SPLICE, STUD, DEVICE, CIRCUIT, RUN, BREAKOUT, PLACED ->
+                    HarnessHover.describe(moment, symbol, rows, cancel);
             case DRAWING, HARNESS, KIT, PRACTICE, CATALOGUE -> WholeHover.describe(moment, symbol, rows, cancel);
             case RULE -> rule(symbol, rows);
             case LIMIT -> limit(symbol, rows);
