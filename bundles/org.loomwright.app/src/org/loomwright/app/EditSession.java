@@ -41,6 +41,8 @@ public final class EditSession {
     private Report report = new Report(List.of(), new Report.Work(0, 0, 0));
     private long asked;
     private boolean joined = true;
+    private long afresh;
+    private long lastAfresh;
 
     /**
      * Begins without any file.
@@ -88,6 +90,7 @@ public final class EditSession {
         if (!joined) {
             linked = linked.again(new ArrayList<>(sources.values()));
             joined = true;
+            afresh += linked.afresh();
         }
     }
 
@@ -110,6 +113,8 @@ public final class EditSession {
     /** Checks the current texts, as far as they are not checked yet. */
     public synchronized Report check(Cancel cancel, Progress progress) {
         join();
+        lastAfresh = afresh;
+        afresh = 0;
         BookRuleEngine.Checked checked = engine.check(linked.project(), settings, memory, cancel, progress);
         memory = checked.memory();
         report = checked.report();
@@ -129,13 +134,13 @@ public final class EditSession {
 
     /** Returns how much the last check did, for tests that guard growth. */
     public synchronized Work work() {
-        return new Work(linked.afresh(), asked);
+        return new Work(lastAfresh, asked);
     }
 
     /**
      * Counters of work; no clock is read.
      *
-     * @param joined platforms, drawings and harnesses that were joined afresh
+     * @param joined platforms, drawings and harnesses that were joined afresh since the check before
      * @param asked  calls of rules; the rest was remembered
      */
     public record Work(long joined, long asked) {
