@@ -31,7 +31,8 @@ import org.loomwright.rules.Target;
 
 /**
  * A wire that only a fusible link stands before, and that is too thin for it. A link clears a short circuit for wires
- * at least four gauge numbers larger; every thinner branch behind it needs a fuse of its own.
+ * at least four gauge numbers larger; every thinner branch behind it needs a fuse of its own, but for the runs that may
+ * stand without any ({@link UnfusedRuns}), which leave a note.
  */
 public final class LinkDoesNotProtect implements Rule<Target.OfNetwork> {
 
@@ -64,14 +65,15 @@ public final class LinkDoesNotProtect implements Rule<Target.OfNetwork> {
             return;
         }
         Reach bare = connections.fed(UNLIMITED, OPEN);
+        UnfusedRuns allowed = new UnfusedRuns(connections, target.shapes());
         links.forEach(link -> {
             findings.checkCancelled();
-            new OneLink(connections, bare, link, findings).check();
+            new OneLink(connections, bare, allowed, link, findings).check();
         });
     }
 
     /** The wires behind one link, up to the next protective device. */
-    private record OneLink(Connections connections, Reach bare, Edge link, Findings findings) {
+    private record OneLink(Connections connections, Reach bare, UnfusedRuns allowed, Edge link, Findings findings) {
 
         void check() {
             Map<Point, Condition> starts = new LinkedHashMap<>();
@@ -85,20 +87,22 @@ public final class LinkDoesNotProtect implements Rule<Target.OfNetwork> {
                     Condition fed = behind.at(edge.a()).or(behind.at(edge.b())).and(edge.when())
                             .minus(bare.at(edge.a())).minus(bare.at(edge.b()));
                     if (!fed.isNever()) {
-                        wire(wire.wire(), fed);
+                        wire(edge, wire, fed);
                     }
                 }
             }
         }
 
-        private void wire(WireView wire, Condition fed) {
+        private void wire(Edge edge, Link.OfWire of, Condition fed) {
+            WireView wire = of.wire();
+            List<UnfusedRuns.Run> runs = allowed.of(edge, of, fed).stream().filter(UnfusedRuns.Run::stands).toList();
             Condition unknown = fed;
             for (Case<ConductorSize> linkSize : sizes()) {
                 for (Case<ConductorSize> size : wire.sizes()) {
                     Condition when = fed.and(linkSize.when()).and(size.when());
                     unknown = unknown.minus(when);
                     if (!spares(linkSize.value(), size.value())) {
-                        thin(wire, linkSize, size, when);
+                        thin(wire, runs, linkSize, size, when);
                     }
                 }
             }
@@ -109,19 +113,30 @@ public final class LinkDoesNotProtect implements Rule<Target.OfNetwork> {
                     .report();
         }
 
-        private void thin(WireView wire, Case<ConductorSize> linkSize, Case<ConductorSize> size, Condition when) {
-            if (when.isNever()) {
-                return;
+        private void thin(WireView wire, List<UnfusedRuns.Run> runs, Case<ConductorSize> linkSize,
+                Case<ConductorSize> size, Condition when) {
+            Condition rest = when;
+            for (UnfusedRuns.Run run : runs) {
+                sized(wire, linkSize, rest.and(run.when()), "unfused").weighs(Severity.NOTE)
+                        .says("wire " + wire.label() + " of " + size.value() + " stands without protection behind a"
+                                + " fusible link of " + linkSize.value() + ", since " + run.reason())
+                        .advise("list it on the cover sheet; check that nothing can chafe it")
+                        .report();
+                rest = rest.minus(run.when());
             }
-            draft(wire, when, "thin")
+            sized(wire, linkSize, rest, "thin")
                     .says("only a fusible link of " + linkSize.value() + " stands before wire " + wire.label() + " of "
                             + size.value() + ", which is too small for it")
-                    .step(linkSize.value() + " link: spares wires at least " + STEPS
-                            + " gauge numbers larger (common practice); it never limits an overload")
-                    .step(FeedPath.words(connections, link, when, UNLIMITED, OPEN))
-                    .see(linkSize.span(), name())
                     .advise("give this wire a fuse of its own, or make it large enough for the link")
                     .report();
+        }
+
+        private Draft sized(WireView wire, Case<ConductorSize> linkSize, Condition when, String key) {
+            Draft draft = draft(wire, when, key)
+                    .step(linkSize.value() + " link: spares wires at least " + STEPS
+                            + " gauge numbers larger (common practice); it never limits an overload")
+                    .see(linkSize.span(), name());
+            return when.isNever() ? draft : draft.step(FeedPath.words(connections, link, when, UNLIMITED, OPEN));
         }
 
         private Draft draft(WireView wire, Condition when, String key) {

@@ -9,7 +9,6 @@ import org.loomwright.condition.Condition;
 import org.loomwright.electric.connection.Connections;
 import org.loomwright.electric.connection.Edge;
 import org.loomwright.electric.connection.Link;
-import org.loomwright.electric.connection.Load;
 import org.loomwright.electric.connection.Point;
 import org.loomwright.electric.connection.Protection;
 import org.loomwright.electric.connection.Supply;
@@ -23,10 +22,10 @@ import org.loomwright.quantity.Length;
 import org.loomwright.rules.Shapes;
 
 /**
- * The runs that may stand without a fuse, as far as part kinds and types tell them: the cranking motor ({@code type
- * cranking} or {@code starter}), the generator's own wires ({@code type generator}), the ignition primary ({@code type
- * ignitionCoil}) and its resistor cable, and the battery's lead to the first protective device. The alternator's end
- * counts as self-limited ({@code type alternator}).
+ * The one account of the runs that may stand without a fuse, as far as part kinds and types tell them: what feeds the
+ * cranking motor ({@code type cranking} or {@code starter}) or is the ignition primary ({@code type ignitionCoil}), see
+ * {@link SoleFeed}; the resistor cable; the generator's own wires ({@code type generator}); and the battery's lead to
+ * the first protective device. The alternator's end counts as self-limited ({@code type alternator}).
  */
 final class UnfusedRuns {
 
@@ -47,10 +46,14 @@ final class UnfusedRuns {
 
     private final Connections connections;
     private final Shapes shapes;
+    private final SoleFeed cranking;
+    private final SoleFeed ignition;
 
     UnfusedRuns(Connections connections, Shapes shapes) {
         this.connections = connections;
         this.shapes = shapes;
+        this.cranking = new SoleFeed(connections, UnfusedRuns::isCranking, supply -> !selfLimited(supply));
+        this.ignition = new SoleFeed(connections, UnfusedRuns::isIgnition, supply -> !selfLimited(supply));
     }
 
     /** Whether a source limits its own current, so that a short circuit at its end does not need a fuse there. */
@@ -65,10 +68,8 @@ final class UnfusedRuns {
         if (wire.cable().filter(part -> part.kind() == Part.Kind.RESISTOR_CABLE).isPresent()) {
             return List.of(new Run(when, true, "it is a resistor cable of the ignition"));
         }
-        for (Load load : connections.loads()) {
-            exempt(load.part()).ifPresent(reason -> touching(edge, load.pins(), load.when()).ifPresent(
-                    there -> runs.add(new Run(there.and(when), true, reason))));
-        }
+        runs.add(new Run(cranking.of(edge).and(when), true, "it feeds the cranking motor"));
+        runs.add(new Run(ignition.of(edge).and(when), true, "it is the ignition primary"));
         for (Supply supply : connections.supplies()) {
             if (supply.type().equalsIgnoreCase("generator")) {
                 List<Point> pins = new ArrayList<>(supply.live());
@@ -83,13 +84,16 @@ final class UnfusedRuns {
         return runs.stream().filter(run -> !run.when().isNever()).toList();
     }
 
-    private static Optional<String> exempt(Part part) {
-        String type = part.word(Part.WordKind.TYPE).orElse("").toLowerCase(Locale.ROOT);
-        return switch (type) {
-            case "cranking", "starter" -> Optional.of("it feeds the cranking motor");
-            case "ignitioncoil" -> Optional.of("it is the ignition primary");
-            default -> Optional.empty();
-        };
+    private static boolean isCranking(Part part) {
+        return type(part).equals("cranking") || type(part).equals("starter");
+    }
+
+    private static boolean isIgnition(Part part) {
+        return type(part).equals("ignitioncoil");
+    }
+
+    private static String type(Part part) {
+        return part.word(Part.WordKind.TYPE).orElse("").toLowerCase(Locale.ROOT);
     }
 
     /** In which vehicles the edge ends at one of some pins, or in a cavity that is plugged onto one. */
