@@ -26,7 +26,7 @@ import org.loomwright.rules.RuleInfo.Scope;
 
 /**
  * Marks the findings that a person accepted. An acceptance for some vehicles parts a finding in two: the accepted part
- * and the rest. A waiver that accepts nothing, or no longer, is a finding of its own.
+ * and the rest, which goes on under the fingerprint of the whole. A waiver that accepts nothing, or no longer, is a finding of its own.
  */
 final class Acceptances {
 
@@ -153,6 +153,7 @@ final class Acceptances {
         Finding accepted = with(finding, part(affected, both), Optional.of(acceptance));
         if (!left.isNever()) {
             rest.add(with(finding, part(affected, left), Optional.empty()));
+            accepted = Fingerprints.renamed(accepted, "accepted", acceptance.reason());
         }
         done.add(accepted);
         return true;

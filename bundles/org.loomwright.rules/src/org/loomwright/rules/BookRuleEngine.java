@@ -96,7 +96,7 @@ public final class BookRuleEngine implements RuleEngine {
         outcomes.forEach(each -> each.to(joining));
         Treatments treatments = new Treatments(project, book);
         List<Finding> findings = new ArrayList<>(treatments.apply(new Acceptances(project, book, settings)
-                .apply(joining.findings())));
+                .apply(Fingerprints.distinct(joining.findings()))));
         treatments.problems().forEach(problem -> joining.problem(problem, Severity.ERROR));
         project.problems().forEach(problem -> joining.problem(problem, Severity.ERROR));
         for (WiringView view : project.wirings().values()) {

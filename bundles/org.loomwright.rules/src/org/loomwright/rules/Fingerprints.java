@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** Names for findings that stay when lines move: a hash of what the finding is about, without any place. */
 final class Fingerprints {
@@ -47,12 +48,14 @@ final class Fingerprints {
         List<Finding> distinct = new ArrayList<>(findings.size());
         for (Finding finding : findings.stream().sorted(ORDER).toList()) {
             int before = seen.merge(finding.fingerprint(), 1, Integer::sum);
-            distinct.add(before == 1 ? finding : renamed(finding, of(finding.fingerprint(), Integer.toString(before))));
+            distinct.add(before == 1 ? finding : renamed(finding, Integer.toString(before)));
         }
         return distinct;
     }
 
-    private static Finding renamed(Finding finding, String fingerprint) {
+    /** The same finding with a fingerprint of its own, made of the one that it has and some words. */
+    static Finding renamed(Finding finding, String... words) {
+        String fingerprint = of(Stream.concat(Stream.of(finding.fingerprint()), Stream.of(words)).toArray(String[]::new));
         return new Finding(finding.rule(), finding.severity(), finding.inherited(), finding.element(),
                 finding.subject(), finding.sentence(), finding.derivation(), finding.basis(), finding.affected(),
                 finding.place(), finding.related(), finding.advice(), finding.fixes(), finding.acceptance(),

@@ -2,6 +2,7 @@
 package org.loomwright.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -22,6 +23,7 @@ import org.loomwright.app.print.Shown;
 import org.loomwright.condition.Expression;
 import org.loomwright.harness.Catalogue;
 import org.loomwright.harness.Part;
+import org.loomwright.harness.Problem;
 import org.loomwright.harness.Source;
 import org.loomwright.harness.Span;
 import org.loomwright.harness.link.Project;
@@ -174,6 +176,56 @@ class StockTest {
     @Test
     void nothingOfItIsReadByAProjectWithItsOwnParts() throws BadCall {
         assertEquals(List.of(), TextProject.open(TextProject.SMALL).project().stock());
+    }
+
+    private static final String OWN = """
+            catalogue shelf "Shelf" {
+                cable thinWall125 "Ours" {
+                    temperature 80 C
+                }
+                cable thicker "Ours" like thinWall125 {
+                    size 16 ga diameter 3 mm source "measured"
+                }
+            }
+            """;
+
+    private static List<String> found(String text) throws BadCall {
+        return check(TextProject.open(text).project()).findings().stream().map(Finding::rule).distinct().sorted()
+                .toList();
+    }
+
+    @Test
+    void aPartOfTheProjectThatCannotBeReadIsNotReplacedByTheStock() throws BadCall {
+        String car = CAR.formatted("thinWall125");
+        assertEquals(List.of("zone-too-hot-for-insulation"), found(car + OWN));
+        String head = "cable thinWall125 \"Ours\" {";
+        for (String damaged : List.of("wiresort thinWall125 \"Ours\" {", "cable: thinWall125 {",
+                "cable \"Ours\" thinWall125 {", "thinWall125 \"Ours\" {", "cable the thinWall125 {")) {
+            Project project = TextProject.open(car + OWN.replace(head, damaged)).project();
+            List<Problem> problems = project.problems();
+            assertEquals(2, problems.size(), () -> damaged + ": " + problems);
+            Problem told = problems.stream().filter(each -> each.code().equals("part-not-read")).findFirst()
+                    .orElseThrow();
+            assertEquals("thinWall125", car.concat(OWN.replace(head, damaged)).substring(told.span().offset(),
+                    told.span().end()));
+            assertFalse(project.parts().containsKey("thinWall125"), damaged);
+        }
+        assertTrue(found(car + OWN.replace("catalogue shelf", "cataract shelf")).contains("part-not-read"));
+    }
+
+    @Test
+    void aPartWhoseLineIsDamagedBehindItsNameKeepsWhatWasRead() throws BadCall {
+        assertEquals(List.of("syntax", "zone-too-hot-for-insulation"),
+                found(CAR.formatted("thinWall125") + OWN.replace("thinWall125 \"Ours\"", "thinWall125, \"Ours\"")));
+    }
+
+    @Test
+    void aDamagedLineThatUsesThePartDoesNotHideIt() throws BadCall {
+        Project project = TextProject.open(CAR.formatted("thinWall125 thinWall125") + OWN.replace(
+                "cable thinWall125 \"Ours\" {\n        temperature 80 C\n    }\n", "")
+                .replace("thicker \"Ours\" like", "thicker \"Ours\" \"Ours\" like")).project();
+        assertTrue(project.parts().containsKey("thinWall125"));
+        assertTrue(project.problems().stream().noneMatch(each -> each.code().equals("part-not-read")));
     }
 
     @Test

@@ -124,6 +124,34 @@ class BookRuleEngineTest {
         assertEquals(1, report.counting().size());
     }
 
+    /** Two findings of one kind on one element; the second of them is known by a number. */
+    private static Bench twice() {
+        return new Bench().upgrade("fan").harness("front", wiring -> { });
+    }
+
+    private static java.util.Map<String, List<String>> printsOf(Bench bench) {
+        return run(bench, (target, findings) -> {
+            var all = target.wiring().platform().vehicles().all();
+            for (int line = 1; line <= 2; line++) {
+                findings.about("front", "12", "circuit 12").when(all).says("it is so on line " + line)
+                        .at(new org.loomwright.harness.Span("a", line, 1, line, 1), "").report();
+            }
+        }).of("sample").stream().collect(java.util.stream.Collectors.groupingBy(
+                each -> each.sentence() + (each.counts() ? "" : ", accepted"),
+                java.util.stream.Collectors.mapping(Finding::fingerprint, java.util.stream.Collectors.toList())));
+    }
+
+    @Test
+    void acceptingAFindingForSomeVehiclesLeavesTheFingerprintsOfTheRest() {
+        var open = printsOf(twice());
+        var parted = printsOf(twice().waive("sample", "front", "12", "", "fan"));
+        assertEquals(4, parted.size());
+        open.forEach((sentence, prints) -> assertEquals(prints, parted.get(sentence), sentence));
+        assertEquals(4, parted.values().stream().flatMap(List::stream).distinct().count());
+        var all = printsOf(twice().waive("sample", "front", "12", "", ""));
+        open.forEach((sentence, prints) -> assertEquals(prints, all.get(sentence + ", accepted"), sentence));
+    }
+
     @Test
     void aWaiverWithAMistakeInItsConditionAcceptsNothing() {
         Report report = orphans().waive("orphan-wire", "front", "12a", "", "halogenn").check();

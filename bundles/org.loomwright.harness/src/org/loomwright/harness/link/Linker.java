@@ -22,6 +22,7 @@ import org.loomwright.harness.Platform;
 import org.loomwright.harness.Practice;
 import org.loomwright.harness.Ref;
 import org.loomwright.harness.Source;
+import org.loomwright.harness.Span;
 import org.loomwright.harness.Waiver;
 import org.loomwright.harness.Wiring;
 
@@ -91,11 +92,14 @@ final class Linker {
                 }
             }
         }
-        Set<String> taken = taken();
+        Set<String> missing = PartNames.usedBy(sources);
+        missing.removeIf(partLinker::isWholeHere);
+        Map<String, Span> damaged = DamagedParts.in(this.sources, missing);
+        Set<String> taken = taken(missing, damaged);
         List<Source> stock = taken.isEmpty() ? List.of() : reuse.stock(taken).orElseGet(() -> shelf.take(taken));
         partLinker.addReady(stock);
-        Parts fresh = partLinker.link();
-        parts = reuse.parts(catalogues, taken).orElse(fresh);
+        Parts fresh = partLinker.link(damaged.keySet());
+        parts = reuse.parts(catalogues, taken, damaged.keySet()).orElse(fresh);
         judging = List.copyOf(practices.values());
         for (Platform platform : unlinked) {
             PlatformView before = platforms.get(platform.name().text());
@@ -119,13 +123,21 @@ final class Linker {
                 linkedPlatforms, linkedWirings, afresh);
     }
 
-    /** What the project uses of the shelf: names that stand for parts and that it does not explain itself. */
-    private Set<String> taken() {
-        Set<String> names = PartNames.usedBy(sources);
-        names.removeIf(partLinker::isWholeHere);
+    /**
+     * What the project uses of the shelf: names that stand for parts and that it does not explain itself. A part that
+     * it states in a line that could not be read is not replaced without a word.
+     */
+    private Set<String> taken(Set<String> missing, Map<String, Span> damaged) {
+        Set<String> names = new TreeSet<>(missing);
         if (!names.isEmpty()) {
             names.retainAll(shelf.names());
         }
+        damaged.forEach((name, span) -> {
+            if (names.remove(name)) {
+                problems.add("part-not-read", span, "part \"" + name + "\" could not be read here, and the stock's part"
+                        + " of that name does not stand in for it", "mend this line first");
+            }
+        });
         return names;
     }
 

@@ -27,6 +27,7 @@ final class PartLinker {
     private final Map<String, Part> own = new LinkedHashMap<>();
     private final Map<String, Part> ready = new LinkedHashMap<>();
     private final Map<Part, Part> whole = new IdentityHashMap<>();
+    private Set<String> damaged = Set.of();
 
     PartLinker(Problems problems, Shelf shelf) {
         this.problems = problems;
@@ -56,12 +57,18 @@ final class PartLinker {
         return part != null && part.base().filter(base -> base.text().equals(name)).isEmpty();
     }
 
-    /** All parts with all their facts: the project's, then those of the shelf that these do not hide. */
-    Parts link() {
+    /**
+     * All parts with all their facts: the project's, then those of the shelf that these do not hide.
+     *
+     * @param unread the names of parts of the project that could not be read
+     */
+    Parts link(Set<String> unread) {
+        damaged = Set.copyOf(unread);
         Map<String, Part> parts = new LinkedHashMap<>();
         own.forEach((name, part) -> parts.put(name, whole(part)));
         ready.forEach((name, part) -> parts.computeIfAbsent(name, key -> whole(part)));
-        return new Parts(Collections.unmodifiableMap(parts), Collections.unmodifiableSet(own.keySet()), shelf);
+        return new Parts(Collections.unmodifiableMap(parts), Collections.unmodifiableSet(own.keySet()),
+                damaged, shelf);
     }
 
     /** A part, and the one that it is like; null when it is like none, or that has been reported as impossible. */
@@ -99,7 +106,7 @@ final class PartLinker {
             problems.add("like-itself", ref.span(), "\"" + ref + "\" is like itself, and the stock has no part of that"
                     + " name to begin with", "name the part that it is like, or leave that out");
         } else if (base == null) {
-            new Parts(Map.of(), own.keySet(), shelf).unknown("part", ref, Set.of(), problems);
+            new Parts(Map.of(), own.keySet(), damaged, shelf).unknown("part", ref, Set.of(), problems);
         } else if (base.kind() != part.kind()) {
             problems.add("like-another-kind", ref.span(), "\"" + part.name() + "\" is of kind " + part.kind().word()
                     + ", but \"" + ref + "\" of kind " + base.kind().word(), "a part is like one of its own kind");

@@ -27,10 +27,11 @@ final class Reuse {
         this.before = before;
     }
 
-    /** The parts, if the catalogues are the same and as much was taken from the shelf. */
-    Optional<Parts> parts(List<Catalogue> catalogues, Set<String> taken) {
+    /** The parts, if the catalogues are the same, as much was taken from the shelf, and the same could not be read. */
+    Optional<Parts> parts(List<Catalogue> catalogues, Set<String> taken, Set<String> damaged) {
         return before.map(LinkedProject::known)
-                .filter(known -> same(known.catalogues(), catalogues) && known.taken().equals(taken))
+                .filter(known -> same(known.catalogues(), catalogues) && known.taken().equals(taken)
+                        && known.parts().damaged().equals(damaged))
                 .map(LinkedProject.Known::parts);
     }
 
