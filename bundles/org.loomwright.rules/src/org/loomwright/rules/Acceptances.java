@@ -26,7 +26,8 @@ import org.loomwright.rules.RuleInfo.Scope;
 
 /**
  * Marks the findings that a person accepted. An acceptance for some vehicles parts a finding in two: the accepted part
- * and the rest, which goes on under the fingerprint of the whole. A waiver that accepts nothing, or no longer, is a finding of its own.
+ * and the rest, which goes on under the fingerprint of the whole. A waiver that accepts nothing, or no longer, is a
+ * finding of its own.
  */
 final class Acceptances {
 

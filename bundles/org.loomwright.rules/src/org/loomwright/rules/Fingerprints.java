@@ -55,7 +55,8 @@ final class Fingerprints {
 
     /** The same finding with a fingerprint of its own, made of the one that it has and some words. */
     static Finding renamed(Finding finding, String... words) {
-        String fingerprint = of(Stream.concat(Stream.of(finding.fingerprint()), Stream.of(words)).toArray(String[]::new));
+        String fingerprint = of(Stream.concat(Stream.of(finding.fingerprint()), Stream.of(words))
+                .toArray(String[]::new));
         return new Finding(finding.rule(), finding.severity(), finding.inherited(), finding.element(),
                 finding.subject(), finding.sentence(), finding.derivation(), finding.basis(), finding.affected(),
                 finding.place(), finding.related(), finding.advice(), finding.fixes(), finding.acceptance(),

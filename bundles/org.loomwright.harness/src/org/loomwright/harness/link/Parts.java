@@ -28,8 +28,8 @@ record Parts(Map<String, Part> byName, Set<String> own, Set<String> damaged, She
     }
 
     /**
-     * Reports a name that no part has, nor anything else of some names; it may be a misspelt one of the shelf. Of a part
-     * that could not be read nothing is said here: the damage is reported where it is.
+     * Reports a name that no part has, nor anything else of some names; it may be a misspelt one of the shelf. Of a
+     * part that could not be read nothing is said here: the damage is reported where it is.
      */
     void unknown(String sort, Ref ref, Set<String> others, Problems problems) {
         if (damaged.contains(ref.text())) {

@@ -64,7 +64,7 @@ class AmpacityTest {
     /** A cable maker's derating grid for 105 C cable: 56 cells, each outside and inside engine spaces. */
     @Tag("outside")
     @ParameterizedTest
-    @CsvFileSource(resources = "derating-grid-105-c.csv", numLinesToSkip = 3)
+    @CsvFileSource(resources = "derating-grid-105-c.csv")
     void theDeratingGrid(String awg, String wires, double outside, double inside) {
         for (String count : wires.split("-")) {
             assertEquals(outside, allowed(awg + " awg", 105, 30, Integer.parseInt(count)).amps(), 0.051);
@@ -75,7 +75,7 @@ class AmpacityTest {
     /** Figures of the law and of a cable maker's grid. */
     @Tag("outside")
     @ParameterizedTest
-    @CsvFileSource(resources = "anchor-figures.csv", numLinesToSkip = 2)
+    @CsvFileSource(resources = "anchor-figures.csv")
     void anchorFigures(String size, double classC, double ambientC, int wires, double amps, double tolerance) {
         assertEquals(amps, allowed(size, classC, ambientC, wires).amps(), Math.max(tolerance, 1e-9));
     }
@@ -83,7 +83,7 @@ class AmpacityTest {
     /** The law's factors, the formula behind them, and those of another code, at 50 C. */
     @Tag("outside")
     @ParameterizedTest
-    @CsvFileSource(resources = "ambient-factors.csv", numLinesToSkip = 3)
+    @CsvFileSource(resources = "ambient-factors.csv")
     void ambientFactors(int rating, double formula, double law, double canadian) {
         assertEquals(formula, Ampacity.formula(rating, 50), 0.0005);
         assertEquals(law, ampacity.ambient(rating, 50).value(), 1e-9);

@@ -45,7 +45,7 @@ class TerminalDoesNotTakeWireTest {
 
     /** A terminal that is made for the nominal section printed for an SAE size takes a wire of that size. */
     @ParameterizedTest
-    @CsvFileSource(resources = "sae-nominal-sections.csv", numLinesToSkip = 3)
+    @CsvFileSource(resources = "sae-nominal-sections.csv")
     void aTerminalForTheNominalSectionTakesTheSize(String gauge, String nominal, boolean taken) {
         List<String> found = new WrittenBench().part(Part.Kind.HOUSING, "way2", "pins 1 2")
                 .part(Part.Kind.TERMINAL, "made", "takes " + nominal + " mm2 .. " + nominal + " mm2")

@@ -26,7 +26,7 @@ class WrongSystemVoltageTest {
 
     /** Design voltages of published lamps suit the system that they are published for, and no other. */
     @ParameterizedTest
-    @CsvFileSource(resources = "lamp-design-voltages.csv", numLinesToSkip = 3)
+    @CsvFileSource(resources = "lamp-design-voltages.csv")
     void publishedLampsSuitTheirSystem(String lamp, String system, String voltage) {
         for (String supply : List.of("6", "12", "24")) {
             int found = bench(supply + " V").part(Part.Kind.LAMP, "lamp", "voltage " + voltage + " V", "pins 1")

@@ -180,7 +180,7 @@ class LiveEndsTest {
 
     @Tag("outside")
     @ParameterizedTest
-    @CsvFileSource(resources = "fusible-link-steps.csv", numLinesToSkip = 2)
+    @CsvFileSource(resources = "fusible-link-steps.csv")
     void whatALinkProtects(String link, String smallest, String tooSmall) {
         assertEquals(List.of(), behindLink(link, smallest));
         List<Finding> findings = behindLink(link, tooSmall);

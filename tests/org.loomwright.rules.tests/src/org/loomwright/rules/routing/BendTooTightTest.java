@@ -50,7 +50,7 @@ class BendTooTightTest {
 
     @Tag("outside")
     @ParameterizedTest
-    @CsvFileSource(resources = "bend-radius.csv", numLinesToSkip = 2)
+    @CsvFileSource(resources = "bend-radius.csv")
     void theLeastRadiusOfAWire(int radius, boolean allowed) {
         assertEquals(allowed ? List.of() : List.of("WARNING front:sill: every vehicle"),
                 found(bent("( sill 500 mm " + radius, wiring -> { })));

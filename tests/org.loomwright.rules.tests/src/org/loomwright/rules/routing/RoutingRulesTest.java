@@ -197,7 +197,7 @@ class RoutingRulesTest {
     /** FAA AC 43.13-1B and 46 CFR: supports at most 24 in, 610 mm, apart. */
     @Tag("outside")
     @ParameterizedTest
-    @CsvFileSource(resources = "support-spacing.csv", numLinesToSkip = 2)
+    @CsvFileSource(resources = "support-spacing.csv")
     void theGreatestDistanceOfSupports(String distance, boolean allowed) {
         Bench bench = bench().harness("front", wiring -> wiring.datum("bulkhead")
                 .add(lay.trunk("main", "c1 100 mm"), lay.branch("bNose", "c1", "nose", "3 m", ""))
@@ -259,7 +259,7 @@ class RoutingRulesTest {
     /** Proven packings of equal circles: a bore a thousandth below the optimum is too small, one above it is not. */
     @Tag("outside")
     @ParameterizedTest
-    @CsvFileSource(resources = "proven-packings.csv", numLinesToSkip = 2)
+    @CsvFileSource(resources = "proven-packings.csv")
     void theProvenPackingDecides(int wires, double ratio) {
         String below = BigDecimal.valueOf(ratio * 0.999).setScale(6, RoundingMode.FLOOR) + " mm";
         String above = BigDecimal.valueOf(ratio * 1.001).setScale(6, RoundingMode.CEILING) + " mm";
