@@ -44,7 +44,8 @@ class UnfusedRunsTest {
                         .circuit("1", "", circuit -> circuit.wire("a", "", wire -> wire.size("6 ga", "").length("5 in")
                                 .from("battery:pos", "").to("L1:1", "")))
                         .circuit("2", "", circuit -> circuit.wire("a", "10 ga", start, "ignition:30", ""))
-                        .circuit("3", "", circuit -> circuit.splice("S3", "box", "").wire("a", "18 ga", "S3", "B1:1", "")
+                        .circuit("3", "", circuit -> circuit.splice("S3", "box", "")
+                                .wire("a", "18 ga", "S3", "B1:1", "")
                                 .wire("c", "18 ga", "ignition:15", "S3", "")
                                 .wire("d", "18 ga", "S3", "lampL:1", lamp)));
     }
