@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.workbench;
+
+import org.loomwright.workbench.focus.Focus;
+import org.loomwright.workbench.truth.Rooms;
+import org.osgi.framework.BundleActivator;
+import org.osgi.framework.BundleContext;
+
+/** Offers what the parts of the workbench share as services of the framework, one of each. */
+public final class Activator implements BundleActivator {
+
+    private Rooms rooms;
+
+    @Override
+    public void start(BundleContext context) {
+        rooms = new Rooms();
+        context.registerService(Rooms.class, rooms, null);
+        context.registerService(Focus.class, new Focus(), null);
+    }
+
+    @Override
+    public void stop(BundleContext context) {
+        rooms.close();
+    }
+}

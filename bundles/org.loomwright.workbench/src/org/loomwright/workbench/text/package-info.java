@@ -1,0 +1,3 @@
+// SPDX-License-Identifier: EPL-2.0
+/** Figures and words as the windows show them. */
+package org.loomwright.workbench.text;

@@ -1,0 +1,163 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.workbench.truth;
+
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IProject;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.Job;
+import org.loomwright.app.EditSession;
+import org.loomwright.app.load.Input;
+import org.loomwright.lang.SourceReader;
+import org.loomwright.quantity.Cancel;
+import org.loomwright.quantity.Cancelled;
+import org.loomwright.rules.BookRuleEngine;
+import org.loomwright.rules.Report;
+import org.loomwright.rules.Settings;
+import org.loomwright.rules.standard.StandardRules;
+import org.loomwright.workbench.guard.OffUi;
+
+/**
+ * One project while its files are edited. Changes are collected and checked by a job; a change that comes meanwhile
+ * stops the check that runs, which starts again with both. Only what a change affects is read and checked anew. May be
+ * told of changes on any thread; never waits on a thread that draws.
+ */
+public final class ProjectRoom {
+
+    /** How long to wait for the next key before a check begins, in milliseconds. */
+    private static final long PAUSE = 120;
+
+    private final IProject project;
+    private final EditSession session;
+    private final Consumer<Truth> told;
+    private final Map<String, Optional<byte[]>> pending = new LinkedHashMap<>();
+    private final AtomicReference<AtomicBoolean> running = new AtomicReference<>(new AtomicBoolean());
+    private final Object work = new Object();
+    private final Job job;
+    private boolean loaded;
+    private volatile Truth truth;
+
+    ProjectRoom(IProject project, SourceReader reader, int threads, Consumer<Truth> told) {
+        this.project = project;
+        this.told = told;
+        session = new EditSession(OffUi.reader(reader), threads, new BookRuleEngine(StandardRules.book(), threads),
+                Settings.on(LocalDate.now()));
+        job = Job.create("Checking " + project.getName(), this::run);
+        job.setPriority(Job.SHORT);
+    }
+
+    /** Returns the project. */
+    public IProject project() {
+        return project;
+    }
+
+    /** Returns what is known; empty before the first check. */
+    public Optional<Truth> truth() {
+        return Optional.ofNullable(truth);
+    }
+
+    /** Sees to it that the project is read, soon. */
+    public void wake() {
+        job.schedule();
+    }
+
+    /** A file has another text now, saved or not. */
+    public void edit(String file, String text) {
+        note(file, Optional.of(text.getBytes(StandardCharsets.UTF_8)));
+        job.schedule(PAUSE);
+    }
+
+    /**
+     * Takes changes and checks them at once, on the caller's thread.
+     *
+     * @param changes the new bytes of files by name; empty for a file that is gone
+     * @throws Cancelled if the monitor was cancelled; the changes are kept for the next check
+     */
+    public Truth take(Map<String, Optional<byte[]>> changes, IProgressMonitor monitor) {
+        changes.forEach(this::note);
+        return drain(monitor);
+    }
+
+    /** What was typed into a file is thrown away; what was saved counts again. */
+    void reread(IFile file) {
+        Job.createSystem("Reading " + file.getName(), monitor -> {
+            note(ProjectSources.name(file), ProjectSources.bytes(file));
+            job.schedule();
+        }).schedule();
+    }
+
+    void close() {
+        running.get().set(true);
+        job.cancel();
+    }
+
+    private void note(String file, Optional<byte[]> bytes) {
+        synchronized (pending) {
+            pending.put(file, bytes);
+        }
+        running.get().set(true);
+    }
+
+    private IStatus run(IProgressMonitor monitor) {
+        try {
+            drain(monitor);
+            return Status.OK_STATUS;
+        } catch (Cancelled e) {
+            if (!monitor.isCanceled()) {
+                job.schedule(PAUSE);
+            }
+            return Status.CANCEL_STATUS;
+        }
+    }
+
+    private Truth drain(IProgressMonitor monitor) {
+        OffUi.require("checking " + project.getName());
+        synchronized (work) {
+            AtomicBoolean stop = new AtomicBoolean();
+            running.set(stop);
+            Cancel cancel = () -> stop.get() || monitor.isCanceled();
+            Truth now;
+            try {
+                Report report = check(cancel, monitor);
+                now = new Truth(project.getName(), session.project(), report, Optional.empty());
+            } catch (Cancelled e) {
+                throw e;
+            } catch (RuntimeException | LinkageError | StackOverflowError | OutOfMemoryError e) {
+                ILog.get().error("the check of " + project.getName() + " failed", e);
+                now = truth().orElseGet(() -> new Truth(project.getName(), session.project(), session.report(),
+                        Optional.empty())).failed("the check failed: " + e);
+            }
+            truth = now;
+            told.accept(now);
+            return now;
+        }
+    }
+
+    private Report check(Cancel cancel, IProgressMonitor monitor) {
+        Map<String, Optional<byte[]>> changes = new LinkedHashMap<>();
+        if (!loaded) {
+            ProjectSources.of(project).forEach((file, bytes) -> changes.put(file, Optional.of(bytes)));
+        }
+        synchronized (pending) {
+            changes.putAll(pending);
+            pending.clear();
+        }
+        loaded = true;
+        List<Input> inputs = new ArrayList<>();
+        changes.forEach((file, bytes) -> bytes.ifPresentOrElse(all -> inputs.add(Input.of(file, all)),
+                () -> session.forget(file)));
+        return session.open(inputs, cancel, OffUi.progress(monitor));
+    }
+}
