@@ -43,7 +43,7 @@ public final class ProjectSources {
     }
 
     /** Returns the bytes of all sources, by name. A file that cannot be read is left out and logged. */
-    static Map<String, byte[]> of(IProject project) {
+    public static Map<String, byte[]> of(IProject project) {
         OffUi.require("reading files");
         Map<String, byte[]> found = new TreeMap<>();
         try {
