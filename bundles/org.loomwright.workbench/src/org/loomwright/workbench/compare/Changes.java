@@ -111,7 +111,7 @@ public record Changes(Compared compared, List<Group> groups) {
             Cancel cancel, Progress progress) throws BadCall {
         List<Input> inputs = new ArrayList<>();
         new TreeMap<>(files).forEach((file, bytes) -> inputs.add(Input.of(file, bytes)));
-        return new OpenProject(OffUi.reader(reader), threads).open(new ProjectPlace(name, Path.of(""), "", inputs),
+        return new OpenProject(reader, threads).open(new ProjectPlace(name, Path.of(""), "", inputs),
                 cancel, progress);
     }
 

@@ -1,13 +1,10 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.workbench.guard;
 
-import java.util.List;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.swt.widgets.Display;
 import org.loomwright.compare.ProjectComparer;
 import org.loomwright.fit.FitJudge;
-import org.loomwright.harness.Source;
-import org.loomwright.harness.link.Project;
 import org.loomwright.lang.SourceReader;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.Progress;
@@ -39,12 +36,6 @@ public final class OffUi {
             require("reading " + file);
             return reader.read(file, bytes);
         };
-    }
-
-    /** Joins sources behind the guard. */
-    public static Project link(List<Source> sources, org.loomwright.harness.link.Shelf shelf) {
-        require("joining files");
-        return Project.link(sources, shelf);
     }
 
     /** A judge of fit behind the guard. */

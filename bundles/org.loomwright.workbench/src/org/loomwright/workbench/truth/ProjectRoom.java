@@ -52,7 +52,7 @@ public final class ProjectRoom {
     ProjectRoom(IProject project, SourceReader reader, int threads, Consumer<Truth> told) {
         this.project = project;
         this.told = told;
-        session = new EditSession(OffUi.reader(reader), threads, new BookRuleEngine(StandardRules.book(), threads),
+        session = new EditSession(reader, threads, new BookRuleEngine(StandardRules.book(), threads),
                 Settings.on(LocalDate.now()));
         job = Job.create("Checking " + project.getName(), this::run);
         job.setPriority(Job.SHORT);

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.resources.IResource;
@@ -16,6 +17,8 @@ import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.ILog;
 import org.loomwright.lang.LoomReader;
 import org.loomwright.lang.SourceReader;
+import org.loomwright.quantity.Cancelled;
+import org.loomwright.workbench.guard.OffUi;
 import org.loomwright.workbench.project.LoomNature;
 
 /** All projects that are open, each with what is known of it. One for the workbench. Safe for use by several threads. */
@@ -53,8 +56,7 @@ public final class Rooms {
             return Optional.empty();
         }
         return Optional.of(rooms.computeIfAbsent(project, each -> new ProjectRoom(each,
-                (file, bytes) -> reader().read(file, bytes),
-                Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors()), truth -> tell(each, truth))));
+                reader(), Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors()), truth -> tell(each, truth))));
     }
 
     /** Returns what is known of a project, and sees to it that something is known soon. */
@@ -85,15 +87,19 @@ public final class Rooms {
         rooms.values().forEach(ProjectRoom::close);
     }
 
-    /** Reads a source; the language is set up when first needed. */
+    /** Reads sources, never on a thread that draws; the language is set up when first needed. */
     public SourceReader reader() {
+        return OffUi.reader((file, bytes) -> language().read(file, bytes));
+    }
+
+    private SourceReader language() {
         reader.run();
         try {
             return reader.get();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            throw new org.loomwright.quantity.Cancelled();
-        } catch (java.util.concurrent.ExecutionException e) {
+            throw new Cancelled();
+        } catch (ExecutionException e) {
             throw new IllegalStateException("the language cannot be loaded", e.getCause());
         }
     }

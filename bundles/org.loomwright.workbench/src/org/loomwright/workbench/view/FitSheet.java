@@ -82,9 +82,9 @@ public record FitSheet(List<String> harnesses, String harness, List<String> head
         }
         List<String> heads = new ArrayList<>(columns.stream()
                 .map(each -> report.problem().columns().get(each).label()).toList());
-        heads.add("least");
+        heads.addFirst("least");
         List<String> tips = new ArrayList<>(columns.stream().map(each -> tip(judged.get(), each)).toList());
-        tips.add("the least margin of the shown vehicles");
+        tips.addFirst("the least margin of the shown vehicles");
         return new FitSheet(names, judged.get().harness().name(), heads, tips, lines,
                 judged.get().harness().name() + " " + report.words() + ". Shown for " + choice.words()
                 + ", margin in mm.");
@@ -105,7 +105,7 @@ public record FitSheet(List<String> harnesses, String harness, List<String> head
             cell.ifPresent(cells::add);
             boxes.add(cell.map(each -> box(report, each)).orElse(NOTHING));
         }
-        boxes.add(cells.stream().filter(each -> each.figures().isPresent())
+        boxes.addFirst(cells.stream().filter(each -> each.figures().isPresent())
                 .min(Comparator.comparing(each -> each.figures().orElseThrow().margin()))
                 .map(each -> box(report, each)).orElse(new Box("", Optional.empty(), Optional.empty(), "")));
         return new Line(place.branch().isEmpty() ? place.place() : place.place() + " (" + place.branch() + ")",

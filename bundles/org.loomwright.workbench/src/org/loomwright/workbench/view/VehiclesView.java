@@ -23,6 +23,7 @@ import org.loomwright.workbench.truth.Truth;
 public final class VehiclesView extends TruthView<VehicleMenu> {
 
     private static final String ANY = "any";
+    private static final int NARROW = 180;
 
     private ScrolledComposite scroll;
     private Composite grid;
@@ -47,7 +48,7 @@ public final class VehiclesView extends TruthView<VehicleMenu> {
         scroll.setExpandVertical(true);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(scroll);
         grid = new Composite(scroll, SWT.NONE);
-        GridLayoutFactory.swtDefaults().numColumns(2).applyTo(grid);
+        GridLayoutFactory.swtDefaults().numColumns(2).equalWidth(true).applyTo(grid);
         scroll.setContent(grid);
     }
 
@@ -94,7 +95,7 @@ public final class VehiclesView extends TruthView<VehicleMenu> {
                 focus().choose(new Choice(platforms.getText(), Map.of()))));
         GridDataFactory.swtDefaults().span(2, 1).applyTo(all);
         grid.layout(true);
-        scroll.setMinSize(grid.computeSize(SWT.DEFAULT, SWT.DEFAULT));
+        scroll.setMinSize(NARROW, grid.computeSize(SWT.DEFAULT, SWT.DEFAULT).y);
     }
 
     private void chosen(String axis, int index) {
@@ -109,11 +110,13 @@ public final class VehiclesView extends TruthView<VehicleMenu> {
     private Combo box(String title, String axis) {
         Label label = new Label(grid, SWT.NONE);
         label.setText(title.replace("&", "&&"));
-        label.setToolTipText(axis);
+        label.setToolTipText(title + " (" + axis + ")");
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).hint(1, SWT.DEFAULT).grab(true, false)
+                .applyTo(label);
         Combo box = new Combo(grid, SWT.READ_ONLY);
         box.setData("axis", axis);
         box.getAccessible().addAccessibleListener(Names.of(title));
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(box);
+        GridDataFactory.fillDefaults().grab(true, false).hint(1, SWT.DEFAULT).applyTo(box);
         return box;
     }
 }

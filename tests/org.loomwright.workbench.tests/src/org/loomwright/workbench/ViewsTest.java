@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.workbench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import org.eclipse.core.resources.IProject;
+import org.eclipse.jface.text.ITextSelection;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.TableCursor;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.ui.texteditor.ITextEditor;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.loomwright.workbench.focus.Choice;
+
+/** The views: what they show, how they follow each other, and where they lead. */
+class ViewsTest {
+
+    private final Desk desk = new Desk();
+    private final Hand hand = desk.hand();
+    private IProject project;
+    private ITextEditor editor;
+
+    @BeforeEach
+    void open() throws Exception {
+        project = desk.orrin("views");
+        editor = desk.open(project.getFile("front-harness.loom"));
+        hand.tell(() -> Shared.focus().choose(Choice.ALL));
+    }
+
+    @AfterEach
+    void close() {
+        desk.closeAll();
+    }
+
+    @Test
+    void aVehicleIsChosenWithKeysAndTheOthersFollow() {
+        desk.view("fit");
+        desk.view("vehicles");
+        hand.until("all vehicles are counted", () -> says("43,920 vehicles of orrin"));
+        Combo year = hand.found("the box of years", () -> Hand.control(hand.window(), Combo.class,
+                each -> "year".equals(each.getData("axis"))));
+        hand.tell(year::setFocus);
+        hand.press(0, SWT.ARROW_DOWN);
+        hand.until("1964 is chosen", () -> "1964".equals(Shared.focus().choice().members().get("year")));
+        hand.until("fewer vehicles remain", () -> says("of 43,920 vehicles of orrin remain: 1964"));
+        hand.until("the fit is about them", () -> says("Shown for orrin: 1964"));
+        Table fit = hand.found("the table of fit", () -> Hand.control(hand.window(), Table.class,
+                each -> each.getColumnCount() > 2 && each.getColumn(0).getText().equals("place")));
+        String[] heads = hand.ask(() -> Arrays.stream(fit.getColumns()).map(each -> each.getText())
+                .toArray(String[]::new));
+        assertEquals(java.util.List.of("place", "least", "front64"), java.util.List.of(heads));
+        Combo body = hand.found("the box of bodies", () -> Hand.control(hand.window(), Combo.class,
+                each -> "body".equals(each.getData("axis"))));
+        String coupe = hand.ask(() -> body.getItem(2));
+        assertEquals("coupe - none left", coupe, "there was no coupe in 1964");
+        hand.picture("vehicles");
+    }
+
+    @Test
+    void aCellOfTheFitLeadsToTheLine() {
+        desk.view("fit");
+        TableCursor cursor = hand.found("the cursor of the table", () -> Hand.control(hand.window(),
+                TableCursor.class, each -> each.getRow() != null));
+        hand.tell(cursor::setFocus);
+        hand.press(0, SWT.ARROW_RIGHT);
+        hand.press(0, SWT.ARROW_RIGHT);
+        hand.press(0, SWT.ARROW_DOWN);
+        hand.until("the cursor moved", () -> cursor.getColumn() == 2
+                && cursor.getRow().getText(0).equals("headlampLeft (bHeadL)"));
+        assertEquals("68.9", hand.ask(() -> cursor.getRow().getText(2)), "as the table in the documentation has it");
+        hand.picture("fit");
+        hand.press(0, SWT.CR);
+        hand.until("the line of the branch is chosen", () -> editor.getSelectionProvider().getSelection()
+                instanceof ITextSelection text && text.getText().startsWith("branch bHeadL from leftWing"));
+    }
+
+    @Test
+    void theHarnessIsDrawnAndWalkedWithKeys() {
+        desk.view("harness");
+        hand.until("the harness of the editor is drawn", () -> says("front, Front lighting, for every vehicle"));
+        Canvas canvas = hand.found("the drawing", () -> Hand.control(hand.window(), Canvas.class,
+                each -> each.getClass() == Canvas.class && (each.getStyle() & SWT.V_SCROLL) != 0));
+        hand.tell(canvas::setFocus);
+        hand.press(0, SWT.ARROW_RIGHT);
+        hand.press(0, SWT.ARROW_RIGHT);
+        hand.picture("harness");
+        hand.press(0, SWT.CR);
+        hand.until("a line of the harness is chosen", () -> editor.getSelectionProvider().getSelection()
+                instanceof ITextSelection text && text.getLength() > 0);
+        String chosen = hand.ask(() -> ((ITextSelection) editor.getSelectionProvider().getSelection()).getText());
+        assertTrue(chosen.startsWith("branch bBatt from tray to batteryTray 285 mm"), chosen);
+    }
+
+    @Test
+    void theYearsStandSideBySide() {
+        desk.view("years");
+        hand.until("the years are laid out", () -> says("drawings that fill"));
+        Table years = hand.found("the table of years", () -> Hand.control(hand.window(), Table.class,
+                each -> each.getColumnCount() > 2 && each.getColumn(0).getText().equals("fact")));
+        assertTrue(hand.ask(years::getItemCount) > 10);
+        Combo box = hand.found("the box of positions", () -> Hand.control(hand.window(), Combo.class,
+                each -> Arrays.asList(each.getItems()).contains("frontLighting")));
+        int front = hand.ask(() -> Arrays.asList(box.getItems()).indexOf("frontLighting"));
+        hand.tell(() -> {
+            box.select(front);
+            box.notifyListeners(SWT.Selection, new org.eclipse.swt.widgets.Event());
+        });
+        hand.until("the front drawings are shown", () -> years.getColumnCount() == 5
+                && years.getColumn(1).getText().equals("front64"));
+        hand.picture("years");
+    }
+
+    private boolean says(String words) {
+        return Hand.control(hand.window(), Label.class, each -> each.getText().contains(words)).isPresent();
+    }
+}
