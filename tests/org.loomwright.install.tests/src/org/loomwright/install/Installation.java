@@ -54,6 +54,15 @@ record Installation(Path folder) {
         return new Outcome(process.exitValue(), Files.readString(output, StandardCharsets.UTF_8));
     }
 
+    /** The command that starts an application of the product and goes on. */
+    ProcessBuilder starts(String... arguments) throws IOException {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-jar", launcher().toString(),
+                "-nosplash", "-consoleLog"));
+        command.addAll(List.of(arguments));
+        return new ProcessBuilder(command).directory(folder.toFile());
+    }
+
     private Path launcher() throws IOException {
         try (Stream<Path> plugins = Files.list(folder.resolve("plugins"))) {
             return plugins.filter(p -> p.getFileName().toString().startsWith("org.eclipse.equinox.launcher_"))
