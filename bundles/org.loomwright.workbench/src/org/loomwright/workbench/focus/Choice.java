@@ -12,8 +12,8 @@ import org.loomwright.harness.link.PlatformView;
 import org.loomwright.harness.link.Project;
 
 /**
- * What was chosen about the vehicles of one platform: a member of some of its choices, by their names. Kept in words, so
- * that it outlives the check that its names come from; what a platform no longer has is without effect.
+ * What was chosen about the vehicles of one platform: a member of some of its choices, by their names. Kept in
+ * words, so that it outlives the check that its names come from; what a platform no longer has is without effect.
  *
  * @param platform name of the platform; empty for no choice
  * @param members  for each choice that is settled its member

@@ -21,7 +21,7 @@ import org.loomwright.quantity.Cancelled;
 import org.loomwright.workbench.guard.OffUi;
 import org.loomwright.workbench.project.LoomNature;
 
-/** All projects that are open, each with what is known of it. One for the workbench. Safe for use by several threads. */
+/** All projects that are open, each with what is known of it. One for the workbench. Safe for several threads. */
 public final class Rooms {
 
     private static final int MOST_THREADS = 8;
@@ -56,7 +56,8 @@ public final class Rooms {
             return Optional.empty();
         }
         return Optional.of(rooms.computeIfAbsent(project, each -> new ProjectRoom(each,
-                reader(), Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors()), truth -> tell(each, truth))));
+                reader(), Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors()),
+                truth -> tell(each, truth))));
     }
 
     /** Returns what is known of a project, and sees to it that something is known soon. */

@@ -46,8 +46,8 @@ final class Grid {
      * @param open   opens the cell in a row and a column
      * @param detail says something about the cell in a row and a column
      */
-    Grid(Composite parent, int align, String what, String name, Consumer<String> chosen, BiConsumer<Integer, Integer> open,
-            BiFunction<Integer, Integer, String> detail) {
+    Grid(Composite parent, int align, String what, String name, Consumer<String> chosen,
+            BiConsumer<Integer, Integer> open, BiFunction<Integer, Integer, String> detail) {
         this.align = align;
         this.detail = detail;
         bar = new Composite(parent, SWT.NONE);

@@ -19,7 +19,7 @@ public final class Places {
     private Places() {
     }
 
-    /** Opens the file of a place and selects it; what lies in no file of the project, or in one that is gone, is left. */
+    /** Opens the file of a place and selects it; what lies in no file of the project, or one that is gone, is left. */
     public static void open(IWorkbenchPage page, IProject project, Span span) {
         if (span.file().isEmpty() || span.file().startsWith(Stock.PREFIX)) {
             return;

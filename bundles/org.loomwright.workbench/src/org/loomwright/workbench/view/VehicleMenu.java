@@ -44,7 +44,7 @@ public record VehicleMenu(List<String> platforms, String platform, List<Row> row
         }
     }
 
-    /** One thing that can be chosen; not possible when no vehicle is left that has it beside all else that is chosen. */
+    /** One thing that can be chosen; not possible when no vehicle has it beside all else that is chosen. */
     public record Option(String member, String title, boolean possible) {
     }
 
