@@ -13,6 +13,7 @@ import org.loomwright.app.revision.Sides;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.rules.standard.StandardRules;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 
 /** {@code compare}: what a revision changes, which vehicles feel it, and what follows. */
@@ -20,6 +21,7 @@ final class CompareCommand implements Command {
 
     private static final String ALL = "--all";
     private static final String SOLD = "--sold";
+    private static final String NAME = "--name";
 
     @Override
     public String name() {
@@ -40,6 +42,8 @@ final class CompareCommand implements Command {
         spec.addOption(Flags.flag(ALL, "Print everything, not only the first lines of each part."));
         spec.addOption(Flags.flag(SOLD, "OLD has been sold: whatever it fitted and mated, NEW must too. With a"
                 + " project alone: hold it against all revisions that its kits list as sold, as git has them."));
+        spec.addOption(OptionSpec.builder(NAME).type(String.class).paramLabel("NAME").description(
+                "What two files are called in the answer, where git put them aside under other names.").build());
         Flags.judging(spec);
     }
 
@@ -53,6 +57,7 @@ final class CompareCommand implements Command {
         Compared compared;
         try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {
             Sides sides = Sides.inGit(door.folder(), given);
+            sides = arguments.hasMatchedOption(NAME) ? sides.named(arguments.matchedOptionValue(NAME, "")) : sides;
             OpenProject open = new OpenProject(language.reader(), Desk.threads());
             Opened old = open.open(sides.old(), Cancel.NEVER, progress);
             Opened now = open.open(sides.changed(), Cancel.NEVER, progress);

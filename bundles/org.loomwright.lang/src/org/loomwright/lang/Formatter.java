@@ -6,6 +6,7 @@ import java.util.List;
 import org.antlr.runtime.CommonToken;
 import org.loomwright.harness.LineIndex;
 import org.loomwright.lang.format.Layout;
+import org.loomwright.lang.lines.Conflicts;
 import org.loomwright.lang.lines.RawTokens;
 import org.loomwright.lang.lines.TokenTypes;
 import org.loomwright.lang.parser.antlr.internal.InternalLoomLexer;
@@ -18,8 +19,9 @@ import org.loomwright.lang.text.Problems;
  * line is a change of one line.
  *
  * <p>Only white space and line ends change: every word, figure and comment stays, in its order, on its line, whether or
- * not the text can be read. A text whose words would be read differently afterwards is returned as it was. Formatting
- * twice changes nothing. O(text); pure, so any number of threads may call it.
+ * not the text can be read. A text whose words would be read differently afterwards is returned as it was, and so is
+ * one with conflicts of a merge in it. Formatting twice changes nothing. O(text); pure, so any number of threads may
+ * call it.
  */
 public final class Formatter {
     private Formatter() {
@@ -28,6 +30,9 @@ public final class Formatter {
     /** Returns the canonical form of a text. */
     public static String format(String text) {
         String source = text.startsWith("\uFEFF") ? text.substring(1) : text;
+        if (Conflicts.in(source)) {
+            return text;
+        }
         TokenTypes types = TokenTypes.ofLexer();
         List<CommonToken> tokens = tokens(source, types);
         String formatted = new Layout(types).format(tokens);

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.loomwright.app.BadCall;
+import org.loomwright.app.load.Input;
 import org.loomwright.app.load.ProjectPlace;
 
 /**
@@ -22,11 +23,15 @@ public record Sides(ProjectPlace old, ProjectPlace changed) {
     private static final String RANGE = "..";
     private static final String HEAD = "HEAD";
 
+    /** What version control names for the side on which a file is not there. */
+    private static final String NO_FILE = "/dev/null";
+
     /**
      * Finds the sides that the arguments of a call name: a file, a folder, {@code REV:PATH} from the top of the
      * repository, {@code REV:./PATH} from where the caller is, or {@code REV} for what the other side names at that
      * revision. {@code REV..REV} names both, of the path behind it or of the folder where the caller is; a revision
-     * that is left out is {@code HEAD}. What exists as a file or folder is never taken for a revision.
+     * that is left out is {@code HEAD}. {@code /dev/null} is a side on which there is nothing. What exists as a file or
+     * folder is never taken for a revision.
      *
      * @param base      the folder that relative paths start from
      * @param arguments one or two
@@ -53,8 +58,29 @@ public record Sides(ProjectPlace old, ProjectPlace changed) {
         return find(base, arguments, () -> new GitReader());
     }
 
+    /**
+     * The same sides under another name: for files that somebody else put aside.
+     *
+     * @throws BadCall if a side is not one file
+     */
+    public Sides named(String name) throws BadCall {
+        return new Sides(named(old, name), named(changed, name));
+    }
+
+    private static ProjectPlace named(ProjectPlace place, String name) throws BadCall {
+        if (place.inputs().size() != 1) {
+            throw new BadCall("--name is for two files");
+        }
+        Input only = place.inputs().getFirst();
+        return new ProjectPlace(place.name().equals("nothing") ? place.name() : name, place.root(), "",
+                List.of(new Input(name, only.size(), only.content())));
+    }
+
     private static ProjectPlace side(Path base, String argument, String other, Supplier<RevisionReader> reader)
             throws BadCall {
+        if (argument.equals(NO_FILE)) {
+            return new ProjectPlace("nothing", base, "", List.of(Input.of("nothing", new byte[0])));
+        }
         if (argument.isEmpty() || exists(base, argument)) {
             return ProjectPlace.findOne(base, argument);
         }

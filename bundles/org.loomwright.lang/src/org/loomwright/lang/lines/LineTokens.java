@@ -49,8 +49,9 @@ public final class LineTokens implements TokenSource {
         this.blocks = blocks;
         types = blocks.tokenTypes();
         lines = problems.lines();
-        chars = new ANTLRStringStream(text);
-        raw = RawTokens.of(lexer, text, types, problems);
+        String read = Conflicts.masked(problems);
+        chars = new ANTLRStringStream(read);
+        raw = RawTokens.of(lexer, read, types, problems);
         out = new ArrayList<>(raw.size() + 16);
         reports = new LineProblems(problems);
         Nesting nesting = Nesting.of(raw, types);

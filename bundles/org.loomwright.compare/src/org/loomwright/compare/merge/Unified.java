@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.compare.merge;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.loomwright.compare.ItemId;
+import org.loomwright.compare.match.Matching;
+import org.loomwright.harness.clause.ClauseLine;
+
+/**
+ * The three versions under the same names: what one side renamed has its new name in all of them, so that a line which
+ * the other side added names it rightly. A name that both sides changed otherwise is left to be a conflict where it is
+ * declared, and is ours everywhere else.
+ */
+final class Unified {
+
+    private static final Pattern LINE = Pattern.compile("(?<=\n)");
+
+    private final Map<Integer, Map<String, String>> names = new HashMap<>();
+    private final Map<Integer, Map<String, String>> own = new HashMap<>();
+    private final Version version;
+
+    private Unified(Version version) {
+        this.version = version;
+    }
+
+    /** The texts of base, ours and theirs; lines keep their places. */
+    static List<String> texts(Version base, Version ours, Version theirs, Matching toOurs, Matching toTheirs) {
+        Unified then = new Unified(base);
+        Unified one = new Unified(ours);
+        Unified other = new Unified(theirs);
+        Map<ItemId, String> inBase = new HashMap<>();
+        Map<ItemId, String> inOurs = new HashMap<>();
+        Map<ItemId, String> inTheirs = new HashMap<>();
+        for (ItemId before : base.facts().items().keySet()) {
+            ItemId left = toOurs.partners().getOrDefault(before, before);
+            ItemId right = toTheirs.partners().getOrDefault(before, before);
+            boolean renamed = !left.name().equals(before.name());
+            boolean alsoRenamed = !right.name().equals(before.name());
+            if (renamed || alsoRenamed) {
+                String name = renamed ? left.name() : right.name();
+                boolean clash = renamed && alsoRenamed && !left.name().equals(right.name());
+                then.declare(before, clash ? before.name() : name, inBase, name);
+                one.declare(left, clash ? left.name() : name, inOurs, name);
+                other.declare(right, clash ? right.name() : name, inTheirs, name);
+            }
+        }
+        return List.of(then.text(inBase), one.text(inOurs), other.text(inTheirs));
+    }
+
+    private void declare(ItemId id, String declared, Map<ItemId, String> mentions, String name) {
+        version.facts().item(id).ifPresent(item -> {
+            mentions.put(id, name);
+            own.computeIfAbsent(item.span().line(), any -> new HashMap<>()).put(id.name(), declared);
+        });
+    }
+
+    private String text(Map<ItemId, String> mentions) {
+        if (mentions.isEmpty()) {
+            return version.text();
+        }
+        version.facts().items().values().forEach(item -> {
+            own.putIfAbsent(item.span().line(), Map.of(item.id().name(), item.id().name()));
+            item.facts().forEach((slot, stated) -> stated.forEach(each -> {
+                note(each.span().line(), Set.copyOf(slot.subject().mentions()), mentions);
+                note(each.span().line(), Set.copyOf(each.value().mentions()), mentions);
+            }));
+        });
+        StringBuilder text = new StringBuilder();
+        int number = 0;
+        for (String line : LINE.split(version.text())) {
+            number++;
+            Map<String, String> others = names.getOrDefault(number, Map.of());
+            Map<String, String> declared = own.getOrDefault(number, Map.of());
+            text.append(others.isEmpty() && declared.isEmpty() ? line : ClauseLine.renamed(line, others, declared));
+        }
+        return text.toString();
+    }
+
+    private void note(int line, Set<ItemId> named, Map<ItemId, String> mentions) {
+        for (ItemId id : named) {
+            String name = mentions.get(id);
+            if (name != null && !name.equals(id.name())) {
+                names.computeIfAbsent(line, any -> new HashMap<>()).put(id.name(), name);
+            }
+        }
+    }
+}
