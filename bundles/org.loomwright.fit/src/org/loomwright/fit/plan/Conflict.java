@@ -23,31 +23,36 @@ public record Conflict(List<Integer> vehicles, List<String> branches) {
     }
 
     /**
-     * Finds one by leaving out one after the other what is not needed for it; empty when a harness fits. One plan's
+     * Finds one by leaving out one after the other what is not needed for it; empty when a harness fits, or
+     * when that none does was not proved. One plan's
      * work for each vehicle and branch, without the search for the least excess.
      */
     public static Optional<Conflict> of(PlanProblem problem, Cancel cancel) {
-        RigidPlanner planner = new RigidPlanner();
-        if (planner.fits(problem, cancel)) {
+        HarnessPlanner planner = new HarnessPlanner();
+        if (!isImpossible(planner, problem, cancel)) {
             return Optional.empty();
         }
         BitSet vehicles = new BitSet();
         vehicles.set(0, problem.vehicles());
         for (int v = 0; v < problem.vehicles(); v++) {
             vehicles.clear(v);
-            vehicles.set(v, planner.fits(Parts.vehicles(problem, vehicles), cancel));
+            vehicles.set(v, !isImpossible(planner, Parts.vehicles(problem, vehicles), cancel));
         }
         PlanProblem less = Parts.vehicles(problem, vehicles);
         Set<String> branches = new LinkedHashSet<>();
         onTrunks(less).filter(each -> !each.asks().isEmpty()).forEach(each -> branches.add(each.name()));
         for (String branch : List.copyOf(branches)) {
             branches.remove(branch);
-            if (planner.fits(Parts.branches(less, branches), cancel)) {
+            if (!isImpossible(planner, Parts.branches(less, branches), cancel)) {
                 branches.add(branch);
             }
         }
         List<String> order = onTrunks(less).map(PlanBranch::name).filter(branches::contains).toList();
         return Optional.of(new Conflict(vehicles.stream().boxed().toList(), order));
+    }
+
+    private static boolean isImpossible(HarnessPlanner planner, PlanProblem problem, Cancel cancel) {
+        return planner.fits(problem, cancel).filter(fits -> !fits).isPresent();
     }
 
     private static Stream<PlanBranch> onTrunks(PlanProblem problem) {

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.loomwright.quantity.Cancel;
 
 /**
@@ -23,8 +24,8 @@ public final class FewestHarnesses {
     private final PlanProblem problem;
     private final List<BitSet> drawings;
     private final Cancel cancel;
-    private final RigidPlanner planner = new RigidPlanner();
-    private final Map<BitSet, Boolean> known = new HashMap<>();
+    private final HarnessPlanner planner = new HarnessPlanner();
+    private final Map<BitSet, Optional<Boolean>> known = new HashMap<>();
     private final BitSet[] apart;
 
     /**
@@ -34,8 +35,10 @@ public final class FewestHarnesses {
      * @param alone  drawings that no harness fits, by index
      * @param apart  drawings of which no two go together, by index: so many harnesses are needed at least
      * @param asked  how many different sets were tried
+     * @param open   of how many of these it was not found out whether a harness fits; they were taken as ones that none
+     *               fits
      */
-    public record Answer(List<List<Integer>> groups, List<Integer> alone, List<Integer> apart, int asked) {
+    public record Answer(List<List<Integer>> groups, List<Integer> alone, List<Integer> apart, int asked, int open) {
 
         /** True when the number is proved from below by drawings of which no two go together. */
         public boolean isClique() {
@@ -60,6 +63,10 @@ public final class FewestHarnesses {
     }
 
     private boolean fits(BitSet group) {
+        return asked(group).equals(Optional.of(true));
+    }
+
+    private Optional<Boolean> asked(BitSet group) {
         return known.computeIfAbsent((BitSet) group.clone(), key -> {
             BitSet vehicles = new BitSet();
             key.stream().forEach(drawing -> vehicles.or(drawings.get(drawing)));
@@ -76,7 +83,7 @@ public final class FewestHarnesses {
         }
         for (int i : rest) {
             for (int j : rest) {
-                if (i < j && !fits(set(i, j))) {
+                if (i < j && asked(set(i, j)).equals(Optional.of(false))) {
                     apart[i].set(j);
                     apart[j].set(i);
                 }
@@ -92,7 +99,7 @@ public final class FewestHarnesses {
         }
         return new Answer(groups.stream().map(group -> group.stream().boxed().toList())
                 .sorted(Comparator.comparing(List::getFirst)).toList(), alone, clique.stream().sorted().toList(),
-                known.size());
+                known.size(), (int) known.values().stream().filter(Optional::isEmpty).count());
     }
 
     private static BitSet set(int... members) {

@@ -2,6 +2,7 @@
 package org.loomwright.fit.plan;
 
 import java.util.function.IntFunction;
+import org.loomwright.quantity.Length;
 
 /**
  * One branch seen from each position of its breakout, by the index of the position.
@@ -61,8 +62,15 @@ final class Legs {
             reach = Math.max(reach, run + ask.reach());
             used = Math.min(used, run + ask.spare());
         }
-        least[p] = back > branch.backLimit() ? NOWHERE : making.least(branch.made(), reach);
+        least[p] = back > branch.backLimit() ? NOWHERE : branch.pinned().isPresent() ? pinned(reach)
+                : making.least(branch.made(), reach);
         spare[p] = used;
+    }
+
+    /** A length that is fixed need not be on the grid: it reaches or it does not. */
+    private long pinned(long reach) {
+        long length = branch.pinned().getAsLong();
+        return length - branch.made().of(new Length(length)).minus().nanometres() >= reach ? length : NOWHERE;
     }
 
     /** The breakouts on the branch, with the branch's own breakout at a position; null when it has none. */

@@ -21,9 +21,18 @@ final class Parts {
         Less nothing = branch -> List.of();
         return new PlanProblem(problem.trunks().stream().map(trunk -> new PlanTrunk(trunk.name(), trunk.stops().stream()
                 .map(stop -> new PlanStop(stop.name(), stop.first(), stop.last(), stop.leastGap(), stop.mostGap(),
-                        stop.weight(), stop.branches().stream().map(each -> kept.contains(each.name()) ? each
-                                : branch(each, nothing)).toList())).toList())).toList(), problem.vehicles(),
+                        stop.slack(), stop.weight(), stop.branches().stream().map(each -> kept.contains(each.name()) ? each
+                                : branch(each, nothing)).toList())).toList(), trunk.lattice())).toList(), problem.vehicles(),
                 problem.grid(), problem.order());
+    }
+
+    /** The same trunk without branches on branches. */
+    static PlanTrunk bare(PlanTrunk trunk) {
+        return new PlanTrunk(trunk.name(), trunk.stops().stream().map(stop -> new PlanStop(stop.name(), stop.first(),
+                stop.last(), stop.leastGap(), stop.mostGap(), stop.slack(), stop.weight(), stop.branches().stream()
+                        .map(each -> new PlanBranch(each.name(), each.made(), each.pinned(), each.excessLimit(),
+                                each.backLimit(), each.longest(), each.weight(), each.count(), each.asks(), List.of()))
+                        .toList())).toList(), trunk.lattice());
     }
 
     /** What a branch is still asked. */
@@ -33,13 +42,13 @@ final class Parts {
 
     private static PlanProblem map(PlanProblem problem, Less less) {
         return new PlanProblem(problem.trunks().stream()
-                .map(trunk -> new PlanTrunk(trunk.name(), stops(trunk.stops(), less))).toList(), problem.vehicles(),
+                .map(trunk -> new PlanTrunk(trunk.name(), stops(trunk.stops(), less), trunk.lattice())).toList(), problem.vehicles(),
                 problem.grid(), problem.order());
     }
 
     private static List<PlanStop> stops(List<PlanStop> stops, Less less) {
         return stops.stream().map(stop -> new PlanStop(stop.name(), stop.first(), stop.last(), stop.leastGap(),
-                stop.mostGap(), stop.weight(), stop.branches().stream().map(each -> branch(each, less)).toList()))
+                stop.mostGap(), stop.slack(), stop.weight(), stop.branches().stream().map(each -> branch(each, less)).toList()))
                 .toList();
     }
 

@@ -66,7 +66,7 @@ final class PlanModelBuilder {
         List<PlanTrunk> trunks = new ArrayList<>();
         List<PlanBranch> atDatum = branches(each -> each.start().kind() == Spot.Kind.DATUM);
         if (!atDatum.isEmpty()) {
-            trunks.add(new PlanTrunk("", List.of(new PlanStop("", 0, 0, 0, 0, 0, atDatum))));
+            trunks.add(new PlanTrunk("", List.of(new PlanStop("", 0, 0, 0, 0, 0, 0, atDatum))));
         }
         for (TreeRun run : tree.runs()) {
             if (run.run().kind() == Run.Kind.TRUNK) {
@@ -153,7 +153,7 @@ final class PlanModelBuilder {
                     && each.start().kind() == Spot.Kind.BREAKOUT);
             long[] range = range(run, spot, branches);
             stops.add(new PlanStop(spot.name(), range[0], range[1], k == 0 ? 0 : settings.spacing().nanometres(), FREE,
-                    weights.before(run.name(), run.points().indexOf(spot)), branches));
+                    0, weights.before(run.name(), run.points().indexOf(spot)), branches));
         }
         return stops;
     }

@@ -147,7 +147,7 @@ final class RunProgramme {
 
     /** Adds a branch that is at least so long; null when it cannot be made. */
     private Cost with(Cost cost, Legs legs, int p, long atLeast) {
-        long length = legs.length(p, making.up(atLeast), limit);
+        long length = legs.length(p, legs.branch.pinned().isPresent() ? atLeast : making.up(atLeast), limit);
         PlanBranch branch = legs.branch;
         return length == Legs.NOWHERE ? null : branch.asks().isEmpty() && branch.pinned().isEmpty() ? cost
                 : cost.plus(Cost.of(sums, Math.multiplyExact(branch.weight(), length),
@@ -183,7 +183,7 @@ final class RunProgramme {
         if (legs.branch.asks().isEmpty() && legs.branch.pinned().isEmpty()) {
             return Long.MIN_VALUE;
         }
-        long length = legs.length(p, making.up(atLeast), limit);
+        long length = legs.length(p, legs.branch.pinned().isPresent() ? atLeast : making.up(atLeast), limit);
         lengths.put(legs.branch.name(), length);
         return legs.branch.asks().isEmpty() ? Long.MIN_VALUE : legs.excess(p, length);
     }

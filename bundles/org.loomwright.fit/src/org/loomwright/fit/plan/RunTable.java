@@ -21,10 +21,25 @@ final class RunTable {
      */
     RunTable(List<PlanStop> stops, long[] shifts, Making making, long[] grid) {
         for (PlanStop stop : stops) {
-            long[] at = stop.first() == stop.last() ? new long[] {stop.first()}
-                    : Arrays.stream(grid).filter(each -> stop.first() <= each && each <= stop.last()).toArray();
+            long[] at = stop.first() == stop.last() ? new long[] {stop.first()} : positions(stop, shifts, grid);
             this.stops.add(new Stop(stop, at, stop.branches().stream()
                     .map(branch -> Legs.of(branch, at, shifts, making, grid)).toList()));
         }
+    }
+
+    /** The stations on the grid from which no vehicle's branch would have to run back too far. */
+    private static long[] positions(PlanStop stop, long[] shifts, long[] grid) {
+        long first = stop.first();
+        long last = stop.last();
+        for (PlanBranch branch : stop.branches()) {
+            for (Ask ask : branch.asks()) {
+                long station = ask.station() + shifts[ask.vehicle()];
+                first = Math.max(first, station - branch.backLimit());
+                last = Math.min(last, station + branch.backLimit());
+            }
+        }
+        long from = first;
+        long to = last;
+        return Arrays.stream(grid).filter(each -> from <= each && each <= to).toArray();
     }
 }

@@ -16,7 +16,8 @@ final class Stations {
         return problem.trunks().stream().mapToLong(trunk -> farthest(trunk.stops(), problem.grid())).max().orElse(0);
     }
 
-    private static long farthest(List<PlanStop> stops, long grid) {
+    /** The same for the breakouts of one run. */
+    static long farthest(List<PlanStop> stops, long grid) {
         long end = 0;
         long onBranches = 0;
         for (PlanStop stop : stops) {

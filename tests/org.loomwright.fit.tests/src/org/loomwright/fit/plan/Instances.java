@@ -40,12 +40,38 @@ final class Instances {
             long first = random.nextInt(5) == 0 ? before - 10 : 0;
             long last = random.nextInt(5) == 0 ? before + 10 : FREE;
             long least = random.nextInt(3) * 10L;
-            stops.add(new PlanStop("t" + k, first, last, least, random.nextInt(4) == 0 ? least + 20 : FREE,
+            stops.add(new PlanStop("t" + k, first, last, least, random.nextInt(4) == 0 ? least + 20 : FREE, 0,
                     1 + random.nextInt(6), branches));
         }
         List<Objective> order = random.nextBoolean() ? List.of(Objective.EXCESS, Objective.COPPER, Objective.LENGTH)
                 : List.of(Objective.COPPER, Objective.EXCESS, Objective.LENGTH);
         return new PlanProblem(List.of(new PlanTrunk("main", stops)), vehicles, 10, order);
+    }
+
+    /** The same with slack and without branches on branches. */
+    static PlanProblem tinyWithSlack(int seed) {
+        Random random = new Random(7_000 + seed);
+        int vehicles = 1 + random.nextInt(3);
+        int count = 1 + random.nextInt(3);
+        long grid = count == 3 ? 20 : 10;
+        long lattice = List.of(1L, 2L, 5L).get(random.nextInt(3));
+        List<PlanStop> stops = new ArrayList<>();
+        long before = 0;
+        for (int k = 0; k < count; k++) {
+            before += 15 + random.nextInt(15);
+            List<PlanBranch> branches = new ArrayList<>();
+            for (int b = count < 3 && random.nextInt(5) == 0 ? 2 : 1; b > 0; b--) {
+                branches.add(tinyBranch(random, "b" + k + b, vehicles, before, false));
+            }
+            long slack = random.nextInt(3) * 4L;
+            boolean pinned = random.nextInt(8) == 0;
+            long least = Math.max(slack, random.nextInt(3) * 10L);
+            stops.add(new PlanStop("t" + k, pinned ? before + 3 : 0, pinned ? before + 3 : FREE, least,
+                    random.nextInt(4) == 0 ? least + 20 : FREE, slack, 1 + random.nextInt(6), branches));
+        }
+        List<Objective> order = random.nextBoolean() ? List.of(Objective.EXCESS, Objective.COPPER, Objective.LENGTH)
+                : List.of(Objective.COPPER, Objective.EXCESS, Objective.LENGTH);
+        return new PlanProblem(List.of(new PlanTrunk("main", stops, lattice)), vehicles, grid, order);
     }
 
     private static PlanBranch tinyBranch(Random random, String name, int vehicles, long around, boolean parent) {
@@ -59,11 +85,11 @@ final class Instances {
                 onIt.add(new Ask(v, random.nextInt(20), 15 + random.nextInt(10), 12));
             }
         }
-        List<PlanStop> stops = !parent ? List.of() : List.of(new PlanStop("s" + name, 0, FREE, 0, FREE, 2,
+        List<PlanStop> stops = !parent ? List.of() : List.of(new PlanStop("s" + name, 0, FREE, 0, FREE, 0, 2,
                 List.of(new PlanBranch("c" + name, constant(1, 4), OptionalLong.empty(), 45 + random.nextInt(30), 30,
                         FREE, 3, 1, onIt, List.of()))));
         return new PlanBranch(name, constant(random.nextInt(3), random.nextInt(6)),
-                random.nextInt(8) == 0 ? OptionalLong.of(50) : OptionalLong.empty(), 25 + random.nextInt(40),
+                random.nextInt(8) == 0 ? OptionalLong.of(47) : OptionalLong.empty(), 25 + random.nextInt(40),
                 10 + random.nextInt(20), random.nextInt(6) == 0 ? 60 : FREE, 1 + random.nextInt(5),
                 1 + random.nextInt(9), asks, stops);
     }
@@ -95,7 +121,7 @@ final class Instances {
                     asks.add(new Ask(v, at * mm, (length + allowance) * mm, (length - allowance) * mm));
                 }
             }
-            stops.add(new PlanStop("t" + k, 0, FREE * mm, 20 * mm, FREE * mm, 20 + 12L * (places - k),
+            stops.add(new PlanStop("t" + k, 0, FREE * mm, 20 * mm, FREE * mm, 0, 20 + 12L * (places - k),
                     List.of(new PlanBranch("b" + k, constant(0, 25 * mm), OptionalLong.empty(), 250 * mm, 150 * mm,
                             FREE * mm, 10 + random.nextInt(40), asks.size(), asks, List.of()))));
         }

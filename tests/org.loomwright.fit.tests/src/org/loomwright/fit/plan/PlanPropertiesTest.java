@@ -34,7 +34,7 @@ class PlanPropertiesTest {
             UnaryOperator<PlanStop> stop) {
         return new PlanProblem(problem.trunks().stream().map(trunk -> new PlanTrunk(trunk.name(), trunk.stops().stream()
                 .map(each -> stop.apply(new PlanStop(each.name(), each.first(), each.last(), each.leastGap(),
-                        each.mostGap(), each.weight(), each.branches().stream().map(change).toList())))
+                        each.mostGap(), each.slack(), each.weight(), each.branches().stream().map(change).toList())))
                 .toList())).toList(), problem.vehicles(), grid, problem.order());
     }
 
@@ -51,7 +51,7 @@ class PlanPropertiesTest {
             PlanProblem moved = with(problem, branch -> asking(branch, branch.asks().stream().map(ask -> new Ask(
                     ask.vehicle(), ask.station() + shift, ask.reach(), ask.spare())).toList()), problem.grid(),
                     stop -> stop.name().equals("t0") ? new PlanStop(stop.name(), 0, stop.last(), 0, stop.mostGap(),
-                            stop.weight(), stop.branches()) : stop);
+                            stop.slack(), stop.weight(), stop.branches()) : stop);
             HarnessPlan.Solution one = plan(problem).orElseThrow();
             HarnessPlan.Solution other = plan(moved).orElseThrow();
             assertEquals(one.stations().entrySet().stream().collect(Collectors.toMap(Map.Entry::getKey,
@@ -66,7 +66,7 @@ class PlanPropertiesTest {
             PlanProblem problem = Instances.tiny(seed);
             PlanProblem larger = with(problem, PlanPropertiesTest::tripled, 3 * problem.grid(), stop -> new PlanStop(
                     stop.name(), 3 * stop.first(), 3 * stop.last(), 3 * stop.leastGap(), 3 * stop.mostGap(),
-                    stop.weight(), stop.branches()));
+                    3 * stop.slack(), stop.weight(), stop.branches()));
             assertEquals(plan(problem).map(each -> List.of(3 * each.excess(), 3 * each.copper(), 3 * each.length())),
                     plan(larger).map(each -> List.of(each.excess(), each.copper(), each.length())), "seed " + seed);
         }
@@ -81,7 +81,7 @@ class PlanPropertiesTest {
                 3 * branch.longest(), branch.weight(), branch.count(), branch.asks().stream().map(ask -> new Ask(
                         ask.vehicle(), 3 * ask.station(), 3 * ask.reach(), 3 * ask.spare())).toList(),
                 branch.stops().stream().map(stop -> new PlanStop(stop.name(), 3 * stop.first(), 3 * stop.last(),
-                        3 * stop.leastGap(), 3 * stop.mostGap(), stop.weight(),
+                        3 * stop.leastGap(), 3 * stop.mostGap(), 3 * stop.slack(), stop.weight(),
                         stop.branches().stream().map(PlanPropertiesTest::tripled).toList())).toList());
     }
 

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.fit.plan;
+
+import java.util.List;
+import java.util.Optional;
+import org.loomwright.quantity.Cancel;
+
+/**
+ * The planner: stiff trunks by {@link RigidPlanner}'s dynamic programme, trunks with slack by branch and bound over the
+ * projected model, both exact at every level; trees with slack as far as can be, with what it may fall short. Stateless
+ * but for the question whether to end with the best that was found; safe for use by several threads if that is.
+ */
+public final class HarnessPlanner implements Planner {
+
+    private final Cancel enough;
+
+    /** A planner that takes the time it needs. */
+    public HarnessPlanner() {
+        this(Cancel.NEVER);
+    }
+
+    /**
+     * A planner that is told when to end.
+     *
+     * @param enough asked now and then whether to end with the best that was found
+     */
+    public HarnessPlanner(Cancel enough) {
+        this.enough = enough;
+    }
+
+    @Override
+    public HarnessPlan plan(PlanProblem problem, Cancel cancel) {
+        return new Trunks(problem, searches(problem, cancel)).plan();
+    }
+
+    /** Returns whether a harness fits all vehicles; empty when that was not found out. */
+    public Optional<Boolean> fits(PlanProblem problem, Cancel cancel) {
+        return Trunks.fits(searches(problem, cancel));
+    }
+
+    private List<TrunkSearch> searches(PlanProblem problem, Cancel cancel) {
+        return problem.trunks().stream().map(trunk -> search(trunk, problem, cancel)).toList();
+    }
+
+    private TrunkSearch search(PlanTrunk trunk, PlanProblem problem, Cancel cancel) {
+        StiffTrunk stiff = new StiffTrunk(trunk, problem, cancel);
+        if (trunk.stops().stream().allMatch(stop -> stop.slack() < trunk.lattice())) {
+            return stiff;
+        }
+        boolean tree = trunk.stops().stream().flatMap(stop -> stop.branches().stream())
+                .anyMatch(branch -> !branch.stops().isEmpty());
+        PlanTrunk bare = tree ? Parts.bare(trunk) : trunk;
+        StiffTrunk start = tree ? new StiffTrunk(bare, problem, cancel) : stiff;
+        TrunkSearch exact = new SlackTrunk(bare, start, problem, cancel, enough);
+        return tree ? new TreeWithSlack(stiff, exact) : exact;
+    }
+}

@@ -1,0 +1,185 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.fit.plan;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Function;
+import org.loomwright.quantity.Length;
+import org.loomwright.quantity.Tolerance;
+
+/**
+ * A trunk with slack as integers. Each station and length is an unknown {@code base + grid * x} with whole {@code x} in
+ * a range; what is pinned has a range of one. Branches on branches are left out.
+ *
+ * <p>Tucks lie on a lattice. Where the grid is a multiple of it, what a vehicle asks of a tuck is rounded to it; where
+ * not, a lattice step is taken off, which can only make the plan harsher.
+ */
+final class SlackRun {
+
+    /** A branch: where it leaves, its unknown, and its tolerances by the value of the unknown. */
+    record Leg(PlanBranch branch, int stop, int unknown, Tolerance[] made, long[] leastMinus, long[] leastPlus) {
+    }
+
+    /** What one vehicle asks of one branch. */
+    record Asked(int leg, Ask ask) {
+    }
+
+    final long grid;
+    final long lattice;
+    final boolean aligned;
+    final List<PlanStop> stops;
+    final List<Leg> legs = new ArrayList<>();
+    final List<Asked> asks = new ArrayList<>();
+    final int[][] ofVehicle;
+    final long[] slack;
+    final long[] slackSum;
+    final long[] base;
+    final long[] low;
+    final long[] high;
+
+    SlackRun(PlanTrunk trunk, int vehicles, long grid) {
+        this.grid = grid;
+        this.lattice = trunk.lattice();
+        this.aligned = grid % lattice == 0;
+        this.stops = trunk.stops();
+        int n = stops.size();
+        int count = n + stops.stream().mapToInt(stop -> stop.branches().size()).sum();
+        this.slack = stops.stream().mapToLong(stop -> stop.slack() / lattice * lattice).toArray();
+        this.slackSum = slack.clone();
+        Arrays.parallelPrefix(slackSum, Long::sum);
+        this.base = new long[count];
+        this.low = new long[count];
+        this.high = new long[count];
+        Making making = new Making(grid);
+        for (int k = 0; k < n; k++) {
+            station(k, Stations.farthest(stops, grid) + slackSum[n - 1]);
+            for (PlanBranch branch : stops.get(k).branches()) {
+                length(branch, k, making);
+            }
+        }
+        tighten();
+        this.ofVehicle = new int[vehicles][];
+        for (int v = 0; v < vehicles; v++) {
+            int vehicle = v;
+            ofVehicle[v] = java.util.stream.IntStream.range(0, asks.size())
+                    .filter(i -> asks.get(i).ask().vehicle() == vehicle).toArray();
+        }
+    }
+
+    private void station(int k, long farthest) {
+        PlanStop stop = stops.get(k);
+        if (stop.first() == stop.last()) {
+            base[k] = stop.first();
+            return;
+        }
+        long first = stop.first();
+        long last = Math.min(stop.last(), farthest);
+        for (PlanBranch branch : stop.branches()) {
+            for (Ask ask : branch.asks()) {
+                first = Math.max(first, ask.station() - branch.backLimit());
+                last = Math.min(last, ask.station() + branch.backLimit() + slackSum[k]);
+            }
+        }
+        low[k] = Math.ceilDiv(first, grid);
+        high[k] = Math.floorDiv(last, grid);
+    }
+
+    private void length(PlanBranch branch, int k, Making making) {
+        int x = stops.size() + legs.size();
+        if (branch.pinned().isPresent()) {
+            base[x] = branch.pinned().getAsLong();
+            high[x] = base[x] > branch.longest() ? -1 : 0;
+        } else if (!branch.asks().isEmpty()) {
+            long reach = branch.asks().stream().mapToLong(Ask::reach).max().orElse(0);
+            long spare = branch.asks().stream().mapToLong(Ask::spare).min().orElse(0);
+            low[x] = Math.floorDiv(Math.min(making.least(branch.made(), reach), Long.MAX_VALUE - grid), grid);
+            high[x] = Math.floorDiv(Math.min(branch.longest(), branch.excessLimit() + branch.backLimit() + spare), grid);
+        }
+        Tolerance[] made = new Tolerance[(int) Math.max(1, high[x] - low[x] + 1)];
+        for (int i = 0; i < made.length; i++) {
+            made[i] = branch.made().of(new Length(base[x] + (low[x] + i) * grid));
+        }
+        branch.asks().forEach(ask -> asks.add(new Asked(legs.size(), ask)));
+        legs.add(new Leg(branch, k, x, made, least(made, Tolerance::minus), least(made, Tolerance::plus)));
+    }
+
+    private static long[] least(Tolerance[] made, Function<Tolerance, Length> side) {
+        long[] least = new long[made.length];
+        long before = Long.MAX_VALUE;
+        for (int i = made.length - 1; i >= 0; i--) {
+            before = Math.min(before, side.apply(made[i]).nanometres());
+            least[i] = before;
+        }
+        return least;
+    }
+
+    /** Takes the spacing into the ranges of the stations. */
+    private void tighten() {
+        for (int k = 0; k < stops.size(); k++) {
+            long before = k == 0 ? 0 : base[k - 1] + grid * low[k - 1];
+            long beforeLast = k == 0 ? 0 : base[k - 1] + grid * high[k - 1];
+            low[k] = Math.max(low[k], Math.ceilDiv(before + stops.get(k).leastGap() - base[k], grid));
+            high[k] = Math.min(high[k], Math.floorDiv(beforeLast + stops.get(k).mostGap() - base[k], grid));
+        }
+        for (int k = stops.size() - 2; k >= 0; k--) {
+            high[k] = Math.min(high[k], Math.floorDiv(base[k + 1] + grid * high[k + 1] - stops.get(k + 1).leastGap()
+                    - base[k], grid));
+            low[k] = Math.max(low[k], Math.ceilDiv(base[k + 1] + grid * low[k + 1] - stops.get(k + 1).mostGap()
+                    - base[k], grid));
+        }
+    }
+
+    /** True when some unknown has no value left. */
+    boolean isEmpty() {
+        for (int x = 0; x < low.length; x++) {
+            if (low[x] > high[x]) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    int unknowns() {
+        return base.length;
+    }
+
+    /** Station or length in nanometres. */
+    long value(int unknown, long x) {
+        return base[unknown] + grid * x;
+    }
+
+    Leg leg(Asked asked) {
+        return legs.get(asked.leg());
+    }
+
+    /** The tolerance of a branch whose unknown has a value within its range. */
+    Tolerance made(Leg leg, long x) {
+        return leg.made()[(int) (x - low[leg.unknown()])];
+    }
+
+    /** The least that a branch may be made shorter than its length, whatever length from a value on it has. */
+    long leastMinus(Leg leg, long x) {
+        return leg.leastMinus()[(int) (x - low[leg.unknown()])];
+    }
+
+    /** The same for longer. */
+    long leastPlus(Leg leg, long x) {
+        return leg.leastPlus()[(int) (x - low[leg.unknown()])];
+    }
+
+    /** A figure that is a lower bound of a tuck, brought to the lattice. */
+    long up(long bound) {
+        return aligned ? Math.ceilDiv(bound, lattice) * lattice : bound + lattice;
+    }
+
+    /** A figure that is an upper bound of a tuck, brought to the lattice. */
+    long down(long bound) {
+        return aligned ? Math.floorDiv(bound, lattice) * lattice : bound;
+    }
+
+    /** The largest excess that is allowed to a branch under a limit for all. */
+    static long limit(Leg leg, long limit) {
+        return Math.min(limit, leg.branch().excessLimit());
+    }
+}

@@ -1,0 +1,220 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.fit.plan;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.loomwright.harness.Ours.Objective;
+import org.loomwright.quantity.Cancel;
+
+/**
+ * A trunk with slack and without branches on branches, planned exactly: the least excess by bisection over the values
+ * that it can have, the sums by {@link SlackSearch}.
+ */
+final class SlackTrunk implements TrunkSearch {
+
+    private final SlackRun run;
+    private final Cancel cancel;
+    private final Cancel enough;
+    private final long unit;
+    private final long most;
+    private final StiffTrunk stiff;
+    private long[] best;
+    private long programs;
+    private long nodes;
+    private long layings;
+
+    /**
+     * @param stiff the same trunk without slack, for a harness to start from
+     */
+    SlackTrunk(PlanTrunk trunk, StiffTrunk stiff, PlanProblem problem, Cancel cancel, Cancel enough) {
+        this.run = new SlackRun(trunk, problem.vehicles(), problem.grid());
+        this.stiff = stiff;
+        this.cancel = cancel;
+        this.enough = enough;
+        this.unit = unit();
+        this.most = run.legs.stream().mapToLong(leg -> leg.branch().excessLimit()).max().orElse(0);
+    }
+
+    @Override
+    public HarnessPlan.Work work() {
+        return new HarnessPlan.Work(0, layings, programs, nodes).plus(stiff.work());
+    }
+
+    /** Every excess that can bind is a multiple of this. */
+    private long unit() {
+        long unit = run.aligned ? run.lattice : 1;
+        for (long base : run.base) {
+            unit = SlackSearch.divisor(unit, base);
+        }
+        for (SlackRun.Leg leg : run.legs) {
+            for (int i = 0; i < leg.made().length; i++) {
+                unit = SlackSearch.divisor(unit, leg.made()[i].plus().nanometres());
+                unit = SlackSearch.divisor(unit, leg.made()[i].minus().nanometres());
+            }
+        }
+        for (SlackRun.Asked each : run.asks) {
+            unit = SlackSearch.divisor(unit, each.ask().station());
+            unit = SlackSearch.divisor(unit, each.ask().reach());
+            unit = SlackSearch.divisor(unit, each.ask().spare());
+        }
+        return unit;
+    }
+
+    /** The weights of a sum by unknown, for each grid step; the same divided by the grid is its value in figures. */
+    private long[] weights(Objective sum) {
+        long[] weights = new long[run.unknowns()];
+        if (sum == Objective.COPPER) {
+            for (int k = 0; k < run.stops.size(); k++) {
+                weights[k] = run.stops.get(k).weight()
+                        - (k + 1 < run.stops.size() ? run.stops.get(k + 1).weight() : 0);
+            }
+        }
+        for (SlackRun.Leg leg : run.legs) {
+            weights[leg.unknown()] = sum == Objective.COPPER ? leg.branch().weight() : leg.branch().count();
+        }
+        return weights;
+    }
+
+    private long sum(Objective sum, long[] x) {
+        long[] weights = weights(sum);
+        long total = 0;
+        for (int i = 0; i < x.length; i++) {
+            total = Math.addExact(total, Math.multiplyExact(weights[i], x[i]));
+        }
+        return total;
+    }
+
+    private SlackSearch.Result search(long limit, Objective sum, List<Row> sums, List<long[]> starts,
+            boolean first) {
+        SlackSearch search = new SlackSearch(run, limit, weights(sum), sums, cancel, enough);
+        starts.forEach(search::start);
+        SlackSearch.Result result = search.find(first);
+        programs += search.programs();
+        nodes += search.nodes();
+        layings += search.layings();
+        return result;
+    }
+
+    private Row atMost(Objective sum, long value) {
+        TreeMap<Integer, Long> factors = new TreeMap<>();
+        long[] weights = weights(sum);
+        long step = 0;
+        for (long weight : weights) {
+            step = SlackSearch.divisor(step, weight);
+        }
+        for (int i = 0; i < weights.length; i++) {
+            factors.put(i, weights[i] / Math.max(1, step));
+        }
+        return Row.of(factors, Math.floorDiv(value, Math.max(1, step)), false);
+    }
+
+    @Override
+    public Optional<Boolean> fits() {
+        if (stiff.fits().equals(Optional.of(true))) {
+            return Optional.of(true);
+        }
+        SlackSearch.Result result = search(most, Objective.COPPER, List.of(), List.of(), true);
+        return result.best().isPresent() ? Optional.of(true)
+                : enough.cancelled() ? Optional.empty() : Optional.of(false);
+    }
+
+    @Override
+    public Optional<Excess> leastExcess(List<Objective> before) {
+        best = stiff.leastExcess(before).flatMap(own -> figures(stiff.best(own.value(), before))).orElse(null);
+        List<Row> sums = new ArrayList<>();
+        for (Objective each : before) {
+            best = search(most, each, sums, starts(best), false).best().orElse(null);
+            if (best == null) {
+                return Optional.empty();
+            }
+            sums.add(atMost(each, sum(each, best)));
+        }
+        if (best == null) {
+            best = search(most, Objective.COPPER, sums, List.of(), true).best().orElse(null);
+        }
+        return best == null ? Optional.empty() : Optional.of(leastExcess(new SlackRoot(run, most).leastExcess(), sums));
+    }
+
+    /** Lowers the excess from both sides until nothing is between them; keeps the figures. */
+    private Excess leastExcess(long atLeast, List<Row> sums) {
+        Laying laying = new Laying(run);
+        long high = laying.excess(best, most, unit);
+        long low = Math.ceilDiv(atLeast, unit) * unit - unit;
+        long next = low + unit;
+        while (high - low > unit && !enough.cancelled()) {
+            Optional<long[]> found = search(next, Objective.COPPER, sums, List.of(), true).best();
+            if (found.isPresent()) {
+                best = found.get();
+                high = laying.excess(best, next, unit);
+            } else if (!enough.cancelled()) {
+                low = next;
+            }
+            next = low + Math.max(1, (high - low) / unit / 2) * unit;
+        }
+        return new Excess(high, Math.min(high, low + unit));
+    }
+
+    private static List<long[]> starts(long[] one) {
+        return one == null ? List.of() : List.of(one);
+    }
+
+    @Override
+    public Part best(long limit, List<Objective> sums) {
+        List<Row> rows = new ArrayList<>();
+        List<long[]> starts = new ArrayList<>(starts(best));
+        if (stiff.leastExcess(List.of()).filter(own -> own.value() <= limit).isPresent()) {
+            figures(stiff.best(limit, sums)).ifPresent(starts::add);
+        }
+        Map<Objective, Long> gaps = new EnumMap<>(Objective.class);
+        for (Objective each : sums) {
+            SlackSearch.Result result = search(Math.min(limit, most), each, rows, starts, false);
+            best = result.best().orElse(best);
+            long sum = sum(each, best);
+            if (result.bound() < sum) {
+                gaps.put(each, result.bound() == Long.MIN_VALUE ? Long.MAX_VALUE : run.grid * (sum - result.bound()));
+            }
+            rows.add(atMost(each, sum));
+            starts = List.of(best);
+        }
+        Map<String, Long> stations = new HashMap<>();
+        Map<String, Long> lengths = new HashMap<>();
+        write(best, stations, lengths);
+        return new Part(stations, lengths, new Laying(run).excess(best, Math.min(limit, most), unit), gaps);
+    }
+
+    /** Figures from stations and lengths that are on the grid or pinned; empty when they are not. */
+    private Optional<long[]> figures(Part part) {
+        long[] x = new long[run.unknowns()];
+        Map<Integer, Long> values = new HashMap<>();
+        for (int k = 0; k < run.stops.size(); k++) {
+            values.put(k, part.stations().get(run.stops.get(k).name()));
+        }
+        run.legs.forEach(leg -> values.put(leg.unknown(), part.lengths().get(leg.branch().name())));
+        for (int i = 0; i < x.length; i++) {
+            Long value = values.get(i);
+            if (value != null) {
+                x[i] = (value - run.base[i]) / run.grid;
+                if (run.value(i, x[i]) != value || x[i] < run.low[i] || x[i] > run.high[i]) {
+                    return Optional.empty();
+                }
+            }
+        }
+        return Optional.of(x);
+    }
+
+    private void write(long[] x, Map<String, Long> stations, Map<String, Long> lengths) {
+        for (int k = 0; k < run.stops.size(); k++) {
+            stations.put(run.stops.get(k).name(), run.value(k, x[k]));
+        }
+        for (SlackRun.Leg leg : run.legs) {
+            if (!leg.branch().asks().isEmpty() || leg.branch().pinned().isPresent()) {
+                lengths.put(leg.branch().name(), run.value(leg.unknown(), x[leg.unknown()]));
+            }
+        }
+    }
+}

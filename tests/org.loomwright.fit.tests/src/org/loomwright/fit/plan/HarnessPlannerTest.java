@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.fit.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.loomwright.quantity.Cancel;
+
+/** Plans of trunks with slack. */
+class HarnessPlannerTest {
+
+    private static final int TINY = 600;
+
+    private static String words(Optional<long[]> figures) {
+        return figures.map(Arrays::toString).orElse("none");
+    }
+
+    /** Every harness of each small problem is laid with every tuck; both answers must agree at every level. */
+    @Test
+    void bruteForceAgreesOnSmallProblemsWithSlack() {
+        int fits = 0;
+        int gains = 0;
+        for (int seed = 0; seed < TINY; seed++) {
+            PlanProblem problem = Instances.tinyWithSlack(seed);
+            Optional<long[]> expected = SlackBruteForce.best(problem);
+            HarnessPlan plan = new HarnessPlanner().plan(problem, Cancel.NEVER);
+            Optional<long[]> found = plan.found()
+                    .map(each -> new long[] {each.excess(), each.copper(), each.length()});
+            assertEquals(words(expected), words(found), "seed " + seed);
+            assertTrue(plan.settled(), "seed " + seed);
+            fits += expected.isPresent() ? 1 : 0;
+            Optional<long[]> stiff = new RigidPlanner().plan(problem, Cancel.NEVER).found()
+                    .map(each -> new long[] {each.excess(), each.copper(), each.length()});
+            gains += words(stiff).equals(words(found)) ? 0 : 1;
+        }
+        assertTrue(fits > TINY / 4 && fits < TINY, fits + " of " + TINY + " fit");
+        assertTrue(gains > TINY / 10, "slack changes " + gains + " of " + TINY);
+    }
+}
