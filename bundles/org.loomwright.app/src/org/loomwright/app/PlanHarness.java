@@ -15,9 +15,9 @@ import org.loomwright.fit.FitReport;
 import org.loomwright.fit.plan.Conflict;
 import org.loomwright.fit.plan.FewestHarnesses;
 import org.loomwright.fit.plan.HarnessPlan;
+import org.loomwright.fit.plan.HarnessPlanner;
 import org.loomwright.fit.plan.PlanModel;
 import org.loomwright.fit.plan.PlanText;
-import org.loomwright.fit.plan.Planner;
 import org.loomwright.harness.Measure;
 import org.loomwright.harness.Run;
 import org.loomwright.harness.Source;
@@ -35,11 +35,11 @@ import org.loomwright.quantity.Progress;
 public final class PlanHarness {
 
     private final SourceReader reader;
-    private final Planner planner;
+    private final HarnessPlanner planner;
     private final FitJudge judge;
     private final FitDefaults defaults;
 
-    public PlanHarness(SourceReader reader, Planner planner, FitJudge judge, FitDefaults defaults) {
+    public PlanHarness(SourceReader reader, HarnessPlanner planner, FitJudge judge, FitDefaults defaults) {
         this.reader = reader;
         this.planner = planner;
         this.judge = judge;
@@ -53,7 +53,7 @@ public final class PlanHarness {
      * @param plan    the plan
      * @param text    the file of the harness with the plan in it; empty without a plan
      * @param judged  what the judge says of that text; empty without a plan
-     * @param refusal why there is none; empty with a plan
+     * @param refusal why there is none; empty with a plan, and when none was found in time
      */
     public record Planned(PlanModel model, HarnessPlan plan, Optional<Source> text, Optional<FitReport> judged,
             Optional<Refusal> refusal) {
@@ -94,7 +94,8 @@ public final class PlanHarness {
         HarnessPlan plan = planner.plan(model.problem(), cancel);
         progress.report("planning " + harness.name(), 1, 2);
         if (plan.found().isEmpty()) {
-            return new Planned(model, plan, Optional.empty(), Optional.empty(), Optional.of(refusal(model, cancel)));
+            return new Planned(model, plan, Optional.empty(), Optional.empty(), plan.isImpossible()
+                    ? Optional.of(refusal(model, cancel)) : Optional.empty());
         }
         List<TextEdit> edits = PlanText.edits(harness.wiring(), plan.found().get());
         String file = harness.wiring().span().file();
@@ -111,12 +112,12 @@ public final class PlanHarness {
         return new Planned(model, plan, Optional.of(written), Optional.of(report), Optional.empty());
     }
 
-    private static Refusal refusal(PlanModel model, Cancel cancel) {
+    private Refusal refusal(PlanModel model, Cancel cancel) {
         Map<String, BitSet> drawings = new LinkedHashMap<>();
         for (int v = 0; v < model.asked().columns().size(); v++) {
             drawings.computeIfAbsent(model.asked().columns().get(v).drawing(), key -> new BitSet()).set(v);
         }
-        return new Refusal(List.copyOf(drawings.keySet()), Conflict.of(model.problem(), cancel).orElseThrow(),
-                FewestHarnesses.of(model.problem(), List.copyOf(drawings.values()), cancel));
+        return new Refusal(List.copyOf(drawings.keySet()), Conflict.of(model.problem(), planner, cancel).orElseThrow(),
+                FewestHarnesses.of(model.problem(), List.copyOf(drawings.values()), planner, cancel));
     }
 }

@@ -15,15 +15,20 @@ import org.loomwright.app.print.PlanPages;
 import org.loomwright.app.write.WholeFiles;
 import org.loomwright.fit.ChainJudge;
 import org.loomwright.fit.FitDefaults;
-import org.loomwright.fit.plan.RigidPlanner;
+import org.loomwright.fit.plan.HarnessPlanner;
 import org.loomwright.harness.Source;
 import org.loomwright.harness.link.WiringView;
 import org.loomwright.quantity.Cancel;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 
 /** {@code plan}: where must the breakouts stand, and how long must the branches be? */
 final class PlanCommand implements Command {
+
+    private static final String SECONDS = "--seconds";
+    private static final long MOST_SECONDS = 1_000_000;
+    private static final long NANOSECONDS = 1_000_000_000;
 
     @Override
     public String name() {
@@ -40,6 +45,8 @@ final class PlanCommand implements Command {
         spec.addPositional(Flags.one(0, true, "PROJECT", "A folder with .loom files."));
         spec.addPositional(Flags.more(1, "HARNESS", "Harnesses (default: those with an unknown station or length)."));
         spec.addOption(Flags.to(false, "Write the planned sources to this folder; nothing is written otherwise."));
+        spec.addOption(OptionSpec.builder(SECONDS).type(String.class).paramLabel("NUMBER").description("End the search"
+                + " after so many seconds with the best that was found, and say what it may fall short of.").build());
         Flags.format(spec);
         Flags.quiet(spec);
     }
@@ -48,11 +55,12 @@ final class PlanCommand implements Command {
     public int run(ParseResult arguments, Language language, Door door) throws BadCall {
         Flags flags = Flags.of(arguments);
         List<String> names = arguments.matchedPositionalValue(1, List.of());
+        Cancel enough = enough(arguments.matchedOptionValue(SECONDS, ""));
         List<Planned> all = new ArrayList<>();
         try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {
             Opened opened = Desk.open(language, door, List.of(arguments.matchedPositionalValue(0, "")), progress)
                     .getFirst();
-            PlanHarness plan = new PlanHarness(language.reader(), new RigidPlanner(), new ChainJudge(),
+            PlanHarness plan = new PlanHarness(language.reader(), new HarnessPlanner(enough), new ChainJudge(),
                     FitDefaults.usual());
             for (WiringView harness : wanted(opened, names)) {
                 all.add(plan.plan(harness, opened.project(), Cancel.NEVER, progress));
@@ -66,6 +74,17 @@ final class PlanCommand implements Command {
             written.forEach(name -> door.out().print("\nwrote " + Path.of(folder).resolve(name) + "\n"));
         }
         return all.stream().allMatch(Planned::isWhole) ? Exit.FINE : Exit.FINDINGS;
+    }
+
+    private static Cancel enough(String seconds) throws BadCall {
+        if (seconds.isEmpty()) {
+            return Cancel.NEVER;
+        }
+        if (!seconds.matches("[0-9]{1,7}") || Long.parseLong(seconds) > MOST_SECONDS) {
+            throw new BadCall(SECONDS + " takes a whole number of seconds, not \"" + seconds + "\"");
+        }
+        long end = System.nanoTime() + Long.parseLong(seconds) * NANOSECONDS;
+        return () -> System.nanoTime() - end >= 0;
     }
 
     private static List<WiringView> wanted(Opened opened, List<String> names) throws BadCall {

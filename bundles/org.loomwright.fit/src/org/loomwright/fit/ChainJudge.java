@@ -40,7 +40,7 @@ public final class ChainJudge implements FitJudge {
         private final List<FitCell> cells = new ArrayList<>();
         private long evaluations;
         private long points;
-        private long coarsest = TuckSearch.HALF_UNIT;
+        private long coarsest = TuckLattice.HALF_UNIT;
 
         Judgement(FitProblem problem, Cancel cancel) {
             this.problem = problem;

@@ -22,16 +22,10 @@ import org.loomwright.quantity.Cancel;
  * Of several equally good layings the one with the least tucks, compared from the last breakout to the first.
  *
  * <p>Two passes of a dynamic programme with a sliding-window minimum for each step: O(breakouts * total slack). If
- * there were more than {@value #MOST_POINTS} lattice points, the lattice is made coarser by powers of two until there
+ * there were more than {@value TuckLattice#MOST_POINTS} lattice points, the lattice is made coarser by powers of two until there
  * are not; what is found can still be laid like that, but need not be the best. One object for each laying.
  */
 final class TuckSearch {
-
-    /** Half of 0.05 mm, in nanometres. */
-    static final long HALF_UNIT = 25_000;
-
-    /** The most lattice points, over all breakouts of a trunk. */
-    static final long MOST_POINTS = 1 << 19;
 
     private static final long NEVER = Long.MAX_VALUE;
     private static final long NEUTRAL = Long.MAX_VALUE / 4;
@@ -56,18 +50,14 @@ final class TuckSearch {
      * @param demands what hangs on each of them
      */
     TuckSearch(List<FitColumn.Stop> stops, List<List<Demand>> demands, Cancel cancel) {
-        this(stops, demands, cancel, HALF_UNIT);
+        this(stops, demands, cancel, TuckLattice.HALF_UNIT);
     }
 
     TuckSearch(List<FitColumn.Stop> stops, List<List<Demand>> demands, Cancel cancel, long finest) {
         this.stops = stops;
         this.demands = demands;
         this.cancel = cancel;
-        long size = finest;
-        while (points(size) > MOST_POINTS) {
-            size *= 2;
-        }
-        this.step = size;
+        this.step = TuckLattice.step(stops.stream().map(FitColumn.Stop::slack).toList(), finest);
         int n = stops.size();
         windows = new int[n];
         margin = new long[n][];
@@ -81,16 +71,6 @@ final class TuckSearch {
             reach += windows[k];
             evaluate(k, reach + 1);
         }
-    }
-
-    private long points(long size) {
-        long all = 0;
-        long reach = 0;
-        for (FitColumn.Stop stop : stops) {
-            reach += stop.slack().nanometres() / size;
-            all += reach + 1;
-        }
-        return stops.size() > MOST_POINTS ? 0 : all;
     }
 
     private void evaluate(int k, int size) {

@@ -17,7 +17,7 @@ import org.loomwright.fit.ChainJudge;
 import org.loomwright.fit.FitDefaults;
 import org.loomwright.fit.FitReport;
 import org.loomwright.fit.plan.HarnessPlan;
-import org.loomwright.fit.plan.RigidPlanner;
+import org.loomwright.fit.plan.HarnessPlanner;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.Length;
 import org.loomwright.quantity.Progress;
@@ -28,7 +28,7 @@ class PlanHarnessTest {
     private static final int WIDTH = 100;
 
     private static Planned plan(Opened opened, String harness) {
-        return new PlanHarness(Repository.reader(), new RigidPlanner(), new ChainJudge(), FitDefaults.usual()).plan(
+        return new PlanHarness(Repository.reader(), new HarnessPlanner(), new ChainJudge(), FitDefaults.usual()).plan(
                 opened.project().wiring(harness).orElseThrow(), opened.project(), Cancel.NEVER, Progress.NONE);
     }
 

@@ -113,14 +113,14 @@ class TuckSearchTest {
         assertEquals(10 * 2_001, looser.evaluations());
         assertEquals(10 * small.points(), longer.points());
         assertTrue(looser.points() <= 10 * small.points());
-        assertEquals(TuckSearch.HALF_UNIT, looser.step());
+        assertEquals(TuckLattice.HALF_UNIT, looser.step());
     }
 
     @Test
     void veryMuchSlackMakesTheLatticeCoarserNotTheWorkEndless() {
         TuckSearch search = laid(100, 100_000);
-        assertTrue(search.step() > TuckSearch.HALF_UNIT);
-        assertEquals(0, search.step() % TuckSearch.HALF_UNIT);
-        assertTrue(search.evaluations() <= TuckSearch.MOST_POINTS);
+        assertTrue(search.step() > TuckLattice.HALF_UNIT);
+        assertEquals(0, search.step() % TuckLattice.HALF_UNIT);
+        assertTrue(search.evaluations() <= TuckLattice.MOST_POINTS);
     }
 }

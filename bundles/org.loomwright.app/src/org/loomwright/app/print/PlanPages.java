@@ -51,6 +51,12 @@ public final class PlanPages {
             RefusalText.append(planned, out);
             return;
         }
+        if (planned.plan().found().isEmpty()) {
+            out.append(palette.paint(Palette.Tone.WARNING, name + ": no harness was found"))
+                    .append("; whether there is none was not found out\n")
+                    .append("  give the search more time, or allow more with excessAtMost or doublingBackAtMost\n");
+            return;
+        }
         HarnessPlan.Solution plan = planned.plan().found().orElseThrow();
         long drawings = planned.model().asked().columns().stream().map(each -> each.drawing()).distinct().count();
         out.append(palette.paint(planned.isWhole() ? Palette.Tone.GOOD : Palette.Tone.WARNING, name
@@ -60,10 +66,14 @@ public final class PlanPages {
                 .append('\n');
         out.append("  objectives  ").append(planned.model().problem().order().stream()
                 .map(each -> each.name().toLowerCase(Locale.ROOT)).collect(Collectors.joining(", ")))
-                .append("; each proved the least under those before it\n");
-        out.append("  excess      ").append(Millimetres.excess(new Length(plan.excess()))).append(" mm at most\n");
-        out.append("  copper      ").append(Math.round(plan.copper() / NM_PER_M / MG_PER_G))
-                .append(" g of conductor and covering, every wire of every vehicle\n\n");
+                .append(plan.isBest() ? "; each proved the least under those before it\n"
+                        : "; the best that was found\n");
+        out.append("  excess      ").append(Millimetres.excess(new Length(plan.excess()))).append(" mm at most")
+                .append(plan.excess() > plan.bounds().excess() ? "; no harness has less than "
+                        + Millimetres.excess(new Length(Math.max(0, plan.bounds().excess()))) + " mm" : "").append('\n');
+        out.append("  copper      ").append(grams(plan.copper()))
+                .append(" g of conductor and covering, every wire of every vehicle").append(copperGap(plan))
+                .append("\n\n");
         List<Line> lines = lines(planned);
         List<String> heads = new ArrayList<>(List.of("mm"));
         List<TextTable.Cell> before = new ArrayList<>();
@@ -79,6 +89,18 @@ public final class PlanPages {
         new TextTable(heads, List.of(new TextTable.Column("before", before), new TextTable.Column("planned", now),
                 new TextTable.Column("bound by", binds)), palette).append(width, out);
         open(planned, out);
+    }
+
+    private static long grams(long copper) {
+        return Math.round(copper / NM_PER_M / MG_PER_G);
+    }
+
+    private static String copperGap(HarnessPlan.Solution plan) {
+        if (plan.bounds().copper() == Long.MIN_VALUE) {
+            return "; not proved the least";
+        }
+        return plan.copper() > plan.bounds().copper() ? "; with this excess none has less than "
+                + grams(plan.bounds().copper()) + " g" : "";
     }
 
     private static void open(Planned planned, StringBuilder out) {
@@ -134,6 +156,8 @@ public final class PlanPages {
                 json.name("harness").value(each.harness().name());
                 if (each.refusal().isPresent()) {
                     RefusalText.json(each, json);
+                } else if (each.plan().found().isEmpty()) {
+                    json.name("notFoundInTime").value(true);
                 } else {
                     solution(each, json);
                 }
@@ -147,7 +171,9 @@ public final class PlanPages {
         HarnessPlan.Solution plan = planned.plan().found().orElseThrow();
         json.name("whole").value(planned.isWhole());
         json.name("excessNm").value(plan.excess());
-        json.name("copperGrams").value(Math.round(plan.copper() / NM_PER_M / MG_PER_G));
+        json.name("copperGrams").value(grams(plan.copper()));
+        json.name("best").value(plan.isBest());
+        json.name("excessAtLeastNm").value(Math.max(0, plan.bounds().excess()));
         json.name("found").beginArray();
         for (Line line : lines(planned)) {
             json.beginObject();

@@ -27,8 +27,7 @@ public record Conflict(List<Integer> vehicles, List<String> branches) {
      * when that none does was not proved. One plan's
      * work for each vehicle and branch, without the search for the least excess.
      */
-    public static Optional<Conflict> of(PlanProblem problem, Cancel cancel) {
-        HarnessPlanner planner = new HarnessPlanner();
+    public static Optional<Conflict> of(PlanProblem problem, HarnessPlanner planner, Cancel cancel) {
         if (!isImpossible(planner, problem, cancel)) {
             return Optional.empty();
         }

@@ -24,7 +24,7 @@ public final class FewestHarnesses {
     private final PlanProblem problem;
     private final List<BitSet> drawings;
     private final Cancel cancel;
-    private final HarnessPlanner planner = new HarnessPlanner();
+    private final HarnessPlanner planner;
     private final Map<BitSet, Optional<Boolean>> known = new HashMap<>();
     private final BitSet[] apart;
 
@@ -46,7 +46,8 @@ public final class FewestHarnesses {
         }
     }
 
-    private FewestHarnesses(PlanProblem problem, List<BitSet> drawings, Cancel cancel) {
+    private FewestHarnesses(PlanProblem problem, List<BitSet> drawings, HarnessPlanner planner, Cancel cancel) {
+        this.planner = planner;
         this.problem = problem;
         this.drawings = drawings;
         this.cancel = cancel;
@@ -58,8 +59,8 @@ public final class FewestHarnesses {
      *
      * @param drawings the vehicles of each drawing, by their numbers
      */
-    public static Answer of(PlanProblem problem, List<BitSet> drawings, Cancel cancel) {
-        return new FewestHarnesses(problem, List.copyOf(drawings), cancel).find();
+    public static Answer of(PlanProblem problem, List<BitSet> drawings, HarnessPlanner planner, Cancel cancel) {
+        return new FewestHarnesses(problem, List.copyOf(drawings), planner, cancel).find();
     }
 
     private boolean fits(BitSet group) {

@@ -14,9 +14,11 @@ import org.loomwright.fit.FitDefaults;
 import org.loomwright.fit.FitProblem;
 import org.loomwright.fit.FitSettings;
 import org.loomwright.fit.Requirement;
+import org.loomwright.fit.TuckLattice;
 import org.loomwright.fit.VehiclePath;
 import org.loomwright.fit.Way;
 import org.loomwright.geometry.CutSettings;
+import org.loomwright.geometry.Distance;
 import org.loomwright.geometry.HarnessTree;
 import org.loomwright.geometry.Spot;
 import org.loomwright.geometry.TreeRun;
@@ -70,7 +72,9 @@ final class PlanModelBuilder {
         }
         for (TreeRun run : tree.runs()) {
             if (run.run().kind() == Run.Kind.TRUNK) {
-                trunks.add(new PlanTrunk(run.name(), stops(run)));
+                List<PlanStop> stops = stops(run);
+                trunks.add(new PlanTrunk(run.name(), stops, TuckLattice.step(stops.stream()
+                        .map(each -> new Length(each.slack())).toList())));
             }
         }
         List<Objective> order = harness.wiring().ours().order();
@@ -146,14 +150,24 @@ final class PlanModelBuilder {
 
     private List<PlanStop> stops(TreeRun run) {
         List<PlanStop> stops = new ArrayList<>();
+        Map<String, Long> slacks = new HashMap<>();
+        if (run.run().kind() == Run.Kind.TRUNK) {
+            run.run().slacks().forEach(each -> Distance.usable(each.atMost())
+                    .ifPresent(length -> slacks.merge(each.before().text(), length.nanometres(), Math::max)));
+        }
         List<Spot> breakouts = run.points().stream().filter(each -> each.kind() == Spot.Kind.BREAKOUT).toList();
         for (int k = 0; k < breakouts.size(); k++) {
             Spot spot = breakouts.get(k);
             List<PlanBranch> branches = branches(each -> each.start().name().equals(spot.name())
                     && each.start().kind() == Spot.Kind.BREAKOUT);
             long[] range = range(run, spot, branches);
-            stops.add(new PlanStop(spot.name(), range[0], range[1], k == 0 ? 0 : settings.spacing().nanometres(), FREE,
-                    0, weights.before(run.name(), run.points().indexOf(spot)), branches));
+            long gap = k == 0 ? 0 : settings.spacing().nanometres();
+            long slack = slacks.getOrDefault(spot.name(), 0L);
+            if (range[0] == range[1] && (k == 0 || stops.get(k - 1).first() == stops.get(k - 1).last())) {
+                slack = Math.clamp(range[0] - (k == 0 ? 0 : stops.get(k - 1).first()), 0, slack);
+            }
+            stops.add(new PlanStop(spot.name(), range[0], range[1], Math.max(gap, slack), FREE, slack,
+                    weights.before(run.name(), run.points().indexOf(spot)), branches));
         }
         return stops;
     }

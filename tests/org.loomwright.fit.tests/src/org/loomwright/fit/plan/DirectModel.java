@@ -9,7 +9,7 @@ import org.loomwright.quantity.Length;
 /**
  * The direct mixed-integer model of a harness without branches on branches, in the LP format that general solvers read:
  * a station and a length for each place in grid steps, and for each vehicle and place one binary for the side of the
- * factory's breakout on which ours lies. Lengths in millimetres.
+ * factory's breakout on which ours lies; with slack, for each vehicle and breakout the tuck. Lengths in millimetres.
  */
 final class DirectModel {
 
@@ -20,6 +20,7 @@ final class DirectModel {
     private final List<String> binaries = new ArrayList<>();
     private final List<String> integers = new ArrayList<>();
     private final StringBuilder copper = new StringBuilder();
+    private double slackSum;
 
     DirectModel(PlanProblem problem) {
         this.problem = problem;
@@ -35,17 +36,30 @@ final class DirectModel {
                     .append(branch.weight() * grid).append(" c").append(k);
             integers.add("t" + k);
             integers.add("c" + k);
+            tucks(k, stop.slack() / MM);
             branch.asks().forEach(ask -> ask(branch, ask, grid, integers.size() / 2 - 1));
         }
     }
 
+    /** In each vehicle the tuck grows along the trunk, by no more than the slack. */
+    private void tucks(int k, double slack) {
+        slackSum += slack;
+        for (int v = 0; v < problem.vehicles() && slackSum > 0; v++) {
+            String before = k == 0 || slackSum == slack ? "" : " - s" + v + "x" + (k - 1);
+            row("s" + v + "x" + k + before, ">=", 0);
+            row("s" + v + "x" + k + before, "<=", slack);
+        }
+    }
+
     private void ask(PlanBranch branch, Ask ask, double grid, int k) {
-        String t = grid + " t" + k;
+        String tuck = "s" + ask.vehicle() + "x" + k;
+        String t = grid + " t" + k + (slackSum > 0 ? " - " + tuck : "");
+        String minusT = " - " + grid + " t" + k + (slackSum > 0 ? " + " + tuck : "");
         String c = grid + " c" + k;
         double s = ask.station() / MM;
         double minus = branch.made().of(new Length(0)).minus().nanometres() / MM;
         double plus = branch.made().of(new Length(0)).plus().nanometres() / MM;
-        row(c + " - " + t, ">=", minus - s + ask.reach() / MM);
+        row(c + minusT, ">=", minus - s + ask.reach() / MM);
         row(c + " + " + t, ">=", minus + s + ask.reach() / MM);
         row(t, "<=", s + branch.backLimit() / MM);
         row(t, ">=", s - branch.backLimit() / MM);
@@ -54,7 +68,7 @@ final class DirectModel {
         double spare = ask.spare() / MM;
         // the two sides differ by twice the run along the trunk, which is limited
         double big = 2 * branch.backLimit() / MM;
-        row(c + " - " + t + " - e + " + big + " " + side, "<=", big - plus - s + spare);
+        row(c + minusT + " - e + " + big + " " + side, "<=", big - plus - s + spare);
         row(c + " + " + t + " - e - " + big + " " + side, "<=", s - plus + spare);
     }
 

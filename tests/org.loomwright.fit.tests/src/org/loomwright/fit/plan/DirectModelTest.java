@@ -29,13 +29,27 @@ class DirectModelTest {
             throws IOException, InterruptedException {
         assumeTrue(solver.isThere(), solver + " is not installed");
         for (int seed = 0; seed < INSTANCES; seed++) {
-            PlanProblem problem = Instances.ordinary(seed, 6 + seed % 5, 4 + seed % 3);
-            HarnessPlan.Solution found = new RigidPlanner().plan(problem, Cancel.NEVER).found().orElseThrow();
-            DirectModel model = new DirectModel(problem);
-            double excess = solver.optimum(model.text(OptionalLong.empty()), folder);
-            assertEquals(excess, found.excess() / MM, 1e-4, "excess, seed " + seed);
-            double copper = solver.optimum(model.text(OptionalLong.of(found.excess())), folder);
-            assertEquals(copper, found.copper() / MM, 1e-6 * copper, "copper, seed " + seed);
+            agrees(solver, Instances.ordinary(seed, 6 + seed % 5, 4 + seed % 3), new RigidPlanner(), seed);
         }
+    }
+
+    @Tag("outside")
+    @ParameterizedTest
+    @EnumSource
+    void aGeneralSolverFindsTheSameWithSlack(GeneralSolver solver) throws IOException, InterruptedException {
+        assumeTrue(solver.isThere(), solver + " is not installed");
+        for (int seed = 0; seed < INSTANCES; seed++) {
+            agrees(solver, Instances.ordinaryWithSlack(seed, 6 + seed % 5, 4 + seed % 3), new HarnessPlanner(), seed);
+        }
+    }
+
+    private void agrees(GeneralSolver solver, PlanProblem problem, Planner planner, int seed)
+            throws IOException, InterruptedException {
+        HarnessPlan.Solution found = planner.plan(problem, Cancel.NEVER).found().orElseThrow();
+        DirectModel model = new DirectModel(problem);
+        double excess = solver.optimum(model.text(OptionalLong.empty()), folder);
+        assertEquals(excess, found.excess() / MM, 1e-4, "excess, seed " + seed);
+        double copper = solver.optimum(model.text(OptionalLong.of(found.excess())), folder);
+        assertEquals(copper, found.copper() / MM, 1e-6 * copper, "copper, seed " + seed);
     }
 }

@@ -99,6 +99,18 @@ final class Instances {
         return sized(seed, vehicles, places, 25);
     }
 
+    /** The same with slack in every other stretch. */
+    static PlanProblem ordinaryWithSlack(int seed, int vehicles, int places) {
+        PlanProblem stiff = sized(seed, vehicles, places, 25);
+        List<PlanStop> stops = new ArrayList<>();
+        for (PlanStop stop : stiff.trunks().getFirst().stops()) {
+            long slack = stops.size() % 2 == 0 ? 0 : (5L + seed % 4 * 5) * 1_000_000;
+            stops.add(new PlanStop(stop.name(), stop.first(), stop.last(), stop.leastGap(), stop.mostGap(), slack,
+                    stop.weight(), stop.branches()));
+        }
+        return new PlanProblem(List.of(new PlanTrunk("main", stops)), vehicles, stiff.grid(), stiff.order());
+    }
+
     /** The same for vehicles that differ by so much that one harness seldom serves all. */
     static PlanProblem apart(int seed, int vehicles, int places) {
         return sized(seed, vehicles, places, 170);

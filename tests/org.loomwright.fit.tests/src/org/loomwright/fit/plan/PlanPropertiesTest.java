@@ -117,7 +117,7 @@ class PlanPropertiesTest {
         int conflicts = 0;
         for (int seed = 0; seed < 700; seed++) {
             PlanProblem problem = Instances.tiny(seed);
-            Optional<Conflict> conflict = Conflict.of(problem, Cancel.NEVER);
+            Optional<Conflict> conflict = Conflict.of(problem, new HarnessPlanner(), Cancel.NEVER);
             assertEquals(plan(problem).isEmpty(), conflict.isPresent(), "seed " + seed);
             if (conflict.isPresent()) {
                 conflicts++;
@@ -152,7 +152,8 @@ class PlanPropertiesTest {
                 one.set(v);
                 return one;
             }).toList();
-            FewestHarnesses.Answer answer = FewestHarnesses.of(problem, drawings, Cancel.NEVER);
+            FewestHarnesses.Answer answer = FewestHarnesses.of(problem, drawings, new HarnessPlanner(),
+                    Cancel.NEVER);
             int exhausted = groups(problem, 0, new ArrayList<>(), 5);
             assertEquals(exhausted, answer.groups().size(), "seed " + seed);
             assertTrue(answer.apart().size() <= exhausted);

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.fit.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.security.NoSuchAlgorithmException;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.loomwright.quantity.Cancel;
+
+class SeededPlatformsTest {
+
+    private static List<String> committed() throws IOException {
+        try (InputStream in = SeededPlatformsTest.class.getResourceAsStream("seeded-platforms.txt")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8).lines()
+                    .filter(line -> !line.startsWith("#")).toList();
+        }
+    }
+
+    /** What was measured can be measured again. */
+    @Test
+    void everyPlatformIsStillTheSame() throws IOException, NoSuchAlgorithmException {
+        List<String> lines = committed();
+        assertEquals(SeededPlatforms.COUNT, lines.size());
+        for (int seed = 0; seed < lines.size(); seed++) {
+            assertEquals(lines.get(seed), seed + " " + SeededPlatforms.digest(SeededPlatforms.stiff(seed)) + " "
+                    + SeededPlatforms.digest(SeededPlatforms.withSlack(seed)));
+        }
+    }
+
+    /** The work for a stiff trunk grows with its breakouts, and hardly with the vehicles. */
+    @Test
+    void tenTimesTheBreakoutsAreTenTimesTheWork() {
+        HarnessPlan few = new RigidPlanner().plan(SeededPlatforms.of(3, 20, 6, false), Cancel.NEVER);
+        HarnessPlan many = new RigidPlanner().plan(SeededPlatforms.of(3, 20, 60, false), Cancel.NEVER);
+        HarnessPlan crowd = new RigidPlanner().plan(SeededPlatforms.of(3, 200, 6, false), Cancel.NEVER);
+        long each = few.work().positions() / few.work().passes();
+        assertTrue(many.work().positions() / many.work().passes() <= 12 * each);
+        assertTrue(crowd.work().positions() / crowd.work().passes() <= 2 * each);
+        assertTrue(many.work().passes() <= 40 && crowd.work().passes() <= 40);
+    }
+}
