@@ -22,8 +22,8 @@ import org.loomwright.quantity.Cancel;
  * Of several equally good layings the one with the least tucks, compared from the last breakout to the first.
  *
  * <p>Two passes of a dynamic programme with a sliding-window minimum for each step: O(breakouts * total slack). If
- * there were more than {@value TuckLattice#MOST_POINTS} lattice points, the lattice is made coarser by powers of two until there
- * are not; what is found can still be laid like that, but need not be the best. One object for each laying.
+ * there were more than {@value TuckLattice#MOST_POINTS} lattice points, the lattice is made coarser by powers of two
+ * until there are not; what is found can still be laid like that, but need not be the best. One object for each laying.
  */
 final class TuckSearch {
 

@@ -70,7 +70,8 @@ public final class PlanPages {
                         : "; the best that was found\n");
         out.append("  excess      ").append(Millimetres.excess(new Length(plan.excess()))).append(" mm at most")
                 .append(plan.excess() > plan.bounds().excess() ? "; no harness has less than "
-                        + Millimetres.excess(new Length(Math.max(0, plan.bounds().excess()))) + " mm" : "").append('\n');
+                        + Millimetres.excess(new Length(Math.max(0, plan.bounds().excess()))) + " mm" : "")
+                .append('\n');
         out.append("  copper      ").append(grams(plan.copper()))
                 .append(" g of conductor and covering, every wire of every vehicle").append(copperGap(plan))
                 .append("\n\n");

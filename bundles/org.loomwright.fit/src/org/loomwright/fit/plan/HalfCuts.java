@@ -10,9 +10,9 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * Inequalities that follow for whole numbers: where two or three inequalities add up to one with even factors and an odd
- * number, half of it may be rounded down (Chvátal-Gomory cuts with multipliers of one half, after Caprara and Fischetti,
- * Mathematical Programming 74, 1996). Stations and lengths come out on half grid steps without them.
+ * Inequalities that follow for whole numbers: where two or three inequalities add up to one with even factors and an
+ * odd number, half of it may be rounded down (Chvátal-Gomory cuts with multipliers of one half, after Caprara and
+ * Fischetti, Mathematical Programming 74, 1996). Stations and lengths come out on half grid steps without them.
  */
 final class HalfCuts {
 
@@ -105,7 +105,7 @@ final class HalfCuts {
             }
         }
         factors.replaceAll((unknown, factor) -> factor / 2);
-        cuts.add(new Cut(Row.of(factors, Math.floorDiv(most, 2L), local), -Row.of(factors, Math.floorDiv(most, 2L), local)
-                .slack(x)));
+        Row cut = Row.of(factors, Math.floorDiv(most, 2L), local);
+        cuts.add(new Cut(cut, -cut.slack(x)));
     }
 }

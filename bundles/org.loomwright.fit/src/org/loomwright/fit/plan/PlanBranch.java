@@ -26,4 +26,9 @@ public record PlanBranch(String name, CutTolerance made, OptionalLong pinned, lo
         asks = List.copyOf(asks);
         stops = List.copyOf(stops);
     }
+
+    /** The same branch of which other things are asked. */
+    PlanBranch with(List<Ask> others, List<PlanStop> onIt) {
+        return new PlanBranch(name, made, pinned, excessLimit, backLimit, longest, weight, count, others, onIt);
+    }
 }

@@ -24,4 +24,9 @@ public record PlanStop(String name, long first, long last, long leastGap, long m
             throw new IllegalArgumentException("stop " + name + " has an empty range");
         }
     }
+
+    /** The same breakout with other branches. */
+    PlanStop with(List<PlanBranch> others) {
+        return new PlanStop(name, first, last, leastGap, mostGap, slack, weight, others);
+    }
 }

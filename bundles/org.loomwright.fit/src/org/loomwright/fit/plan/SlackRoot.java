@@ -65,7 +65,8 @@ final class SlackRoot {
         SlackRun.Leg branch = run.legs.get(leg);
         long need = Long.MIN_VALUE;
         for (SlackRun.Asked each : asks.get(leg)) {
-            long nearest = Math.max(0, Math.max(each.ask().station() - at, at - run.slackSum[k] - each.ask().station()));
+            long station = each.ask().station();
+            long nearest = Math.max(0, Math.max(station - at, at - run.slackSum[k] - station));
             if (nearest > branch.branch().backLimit()) {
                 return null;
             }

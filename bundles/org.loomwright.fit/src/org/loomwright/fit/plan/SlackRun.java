@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.loomwright.quantity.Length;
 import org.loomwright.quantity.Tolerance;
 
@@ -62,7 +63,7 @@ final class SlackRun {
         this.ofVehicle = new int[vehicles][];
         for (int v = 0; v < vehicles; v++) {
             int vehicle = v;
-            ofVehicle[v] = java.util.stream.IntStream.range(0, asks.size())
+            ofVehicle[v] = IntStream.range(0, asks.size())
                     .filter(i -> asks.get(i).ask().vehicle() == vehicle).toArray();
         }
     }
@@ -94,7 +95,8 @@ final class SlackRun {
             long reach = branch.asks().stream().mapToLong(Ask::reach).max().orElse(0);
             long spare = branch.asks().stream().mapToLong(Ask::spare).min().orElse(0);
             low[x] = Math.floorDiv(Math.min(making.least(branch.made(), reach), Long.MAX_VALUE - grid), grid);
-            high[x] = Math.floorDiv(Math.min(branch.longest(), branch.excessLimit() + branch.backLimit() + spare), grid);
+            high[x] = Math.floorDiv(Math.min(branch.longest(), branch.excessLimit() + branch.backLimit() + spare),
+                    grid);
         }
         Tolerance[] made = new Tolerance[(int) Math.max(1, high[x] - low[x] + 1)];
         for (int i = 0; i < made.length; i++) {

@@ -182,8 +182,8 @@ final class SlackSearch {
     }
 
     /**
-     * A side that leads nowhere is a good one to choose early: choices that have nothing to do with it come after it. If
-     * it leads nowhere at all, the other side holds everywhere.
+     * A side that leads nowhere is a good one to choose early: choices that have nothing to do with it come after it.
+     * If it leads nowhere at all, the other side holds everywhere.
      */
     private void learn(Node node) {
         if (node.cause < 0) {

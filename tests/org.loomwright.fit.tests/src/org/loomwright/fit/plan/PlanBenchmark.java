@@ -26,8 +26,10 @@ public final class PlanBenchmark {
             long start = System.nanoTime();
             HarnessPlan plan = planner.plan(problem, Cancel.NEVER);
             seconds[seed] = (System.nanoTime() - start) / 1e9;
-            System.out.printf("%s %d: %.3f s, %s%n", name, seed, seconds[seed], plan.found().map(each -> each.excess() / 1e6
-                    + " mm, " + each.copper() / 1e12 + " g").orElse("none") + " " + plan.work());
+            String found = plan.found().map(each -> each.excess() / 1e6 + " mm, " + each.copper() / 1e12 + " g")
+                    .orElse("none");
+            System.out.printf("%s %d: %.3f s, %s%s %s%n", name, seed, seconds[seed], found, plan.settled() ? ""
+                    : " (not proved)", plan.work());
         }
         Arrays.sort(seconds);
         System.out.printf("%s: median %.3f s, worst %.3f s%n", name, seconds[count / 2], seconds[count - 1]);

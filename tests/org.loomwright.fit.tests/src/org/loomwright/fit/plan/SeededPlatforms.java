@@ -13,8 +13,8 @@ import org.loomwright.harness.Ours.Objective;
 
 /**
  * Twenty invented platforms of 50 drawings with 30 places on one trunk, and others of their kind in any size. Stations
- * and lengths in tenths of a millimetre. A drawing differs from the one before it as the years of a car do: mostly not at
- * all, here and there by a few centimetres, and every place by some millimetres.
+ * and lengths in tenths of a millimetre. A drawing differs from the one before it as the years of a car do: mostly not
+ * at all, here and there by a few centimetres, and every place by some millimetres.
  */
 final class SeededPlatforms {
 
@@ -63,7 +63,8 @@ final class SeededPlatforms {
             long fold = k % 10 == 4 ? (10 + 10L * random.nextInt(4)) * MM : 0;
             stops.add(new PlanStop("t" + k, 0, FREE, Math.max(25 * MM, fold), FREE, slack ? fold : 0,
                     1_000 + 9_000L * (places - k), List.of(new PlanBranch("b" + k, Instances.constant(0, 25 * MM),
-                            OptionalLong.empty(), 250 * MM, 150 * MM, FREE, 1_000 + 9_000L * (1 + random.nextInt(4)), asks.size(), asks,
+                            OptionalLong.empty(), 250 * MM, 150 * MM, FREE, 1_000 + 9_000L * (1 + random.nextInt(4)),
+                            asks.size(), asks,
                             List.of()))));
         }
         return new PlanProblem(List.of(new PlanTrunk("main", stops)), drawings, 5 * MM,
@@ -78,7 +79,8 @@ final class SeededPlatforms {
                     .append(' ').append(stop.weight());
             for (PlanBranch branch : stop.branches()) {
                 text.append('\n').append(branch.name()).append(' ').append(branch.excessLimit()).append(' ')
-                        .append(branch.backLimit()).append(' ').append(branch.weight()).append(' ').append(branch.count());
+                        .append(branch.backLimit()).append(' ').append(branch.weight()).append(' ')
+                        .append(branch.count());
                 branch.asks().forEach(ask -> text.append('\n').append(ask.vehicle()).append(' ').append(ask.station())
                         .append(' ').append(ask.reach()).append(' ').append(ask.spare()));
             }

@@ -50,7 +50,8 @@ final class SlackBruteForce {
         PlanStop stop = stops.get(k);
         long before = k == 0 ? 0 : at[k - 1];
         for (long t = 0; t <= REACHES_TO; t += stop.first() == stop.last() ? 1 : problem.grid()) {
-            if (t >= stop.first() && t <= stop.last() && t - before >= stop.leastGap() && t - before <= stop.mostGap()) {
+            long gap = t - before;
+            if (t >= stop.first() && t <= stop.last() && gap >= stop.leastGap() && gap <= stop.mostGap()) {
                 at[k] = t;
                 stations(k + 1, at);
             }
@@ -143,8 +144,8 @@ final class SlackBruteForce {
                     Tolerance made = made(branches.get(i), lengths[i]);
                     long along = Math.abs(position - ask.station());
                     long over = lengths[i] + made.plus().nanometres() - along - ask.spare();
-                    if (lengths[i] - made.minus().nanometres() - along < ask.reach() || over > branches.get(i).excessLimit()
-                            || along > branches.get(i).backLimit()) {
+                    if (lengths[i] - made.minus().nanometres() - along < ask.reach()
+                            || over > branches.get(i).excessLimit() || along > branches.get(i).backLimit()) {
                         return Long.MAX_VALUE;
                     }
                     excess = Math.max(excess, over);
