@@ -129,7 +129,7 @@ public final class PrintSheets {
             return new Printed(order, report, errors, List.of());
         }
         SheetChoice stamped = errors.isEmpty() ? choice
-                : new SheetChoice(choice.kinds(), choice.paper(), Optional.of(STAMP));
+                : new SheetChoice(choice.kinds(), choice.paper(), Optional.of(STAMP), choice.board());
         return new Printed(order, report, errors, sheets.make(order, stamped, cancel, progress));
     }
 

@@ -13,6 +13,7 @@ final class SheetsCommand implements Command {
     static final String FOR = "--for";
     static final String ONLY = "--only";
     static final String PAPER = "--paper";
+    static final String BOARD = "--board";
     static final String EVEN = "--even-with-errors";
 
     @Override
@@ -35,6 +36,7 @@ final class SheetsCommand implements Command {
         spec.addOption(Flags.to(true, "The folder to write to: a new or empty one, or that of an earlier set,"
                 + " which is replaced whole."));
         spec.addOption(option(PAPER, "PAPER", "A4 (default), A3 or letter."));
+        spec.addOption(option(BOARD, "SIZE", "The formboard that there is, in mm (default: 2440x1220)."));
         spec.addOption(Flags.flag(EVEN, "Print a kit with errors, with a stamp across every page."));
         Flags.format(spec);
         Flags.quiet(spec);

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.loomwright.app.BadCall;
 import org.loomwright.app.Checked;
 import org.loomwright.app.OpenProject.Opened;
@@ -37,7 +39,8 @@ final class SheetsPrinting {
     static int run(ParseResult arguments, Language language, Door door) throws BadCall {
         Flags flags = Flags.of(arguments);
         SheetChoice choice = new SheetChoice(kinds(arguments.matchedOptionValue(SheetsCommand.ONLY, "")),
-                paper(arguments.matchedOptionValue(SheetsCommand.PAPER, "A4")), Optional.empty());
+                paper(arguments.matchedOptionValue(SheetsCommand.PAPER, "A4")), Optional.empty(),
+                board(arguments.matchedOptionValue(SheetsCommand.BOARD, "")));
         SetFolder folder = SetFolder.at(door.folder(), arguments.matchedOptionValue("--to", ""));
         Asked asked = new Asked(arguments.matchedPositionalValue(1, ""),
                 arguments.matchedOptionValue(SheetsCommand.FOR, ""), arguments.hasMatchedOption(SheetsCommand.EVEN));
@@ -78,6 +81,17 @@ final class SheetsPrinting {
         }
         return EnumSet.of(SheetKind.of(only).orElseThrow(() -> new BadCall("no document is called '" + only
                 + "'; there is " + String.join(", ", SheetKind.words()))));
+    }
+
+    private static SheetChoice.Size board(String words) throws BadCall {
+        if (words.isEmpty()) {
+            return SheetChoice.USUAL_BOARD;
+        }
+        Matcher size = Pattern.compile("([1-9][0-9]{2,4})x([1-9][0-9]{2,4})").matcher(words);
+        if (!size.matches()) {
+            throw new BadCall(SheetsCommand.BOARD + " is width x height in mm, such as 2440x1220, not '" + words + "'");
+        }
+        return new SheetChoice.Size(Double.parseDouble(size.group(1)), Double.parseDouble(size.group(2)));
     }
 
     private static Paper paper(String word) throws BadCall {

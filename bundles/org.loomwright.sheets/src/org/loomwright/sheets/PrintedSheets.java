@@ -9,6 +9,7 @@ import java.util.Set;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.Progress;
 import org.loomwright.sheets.compose.Composer;
+import org.loomwright.sheets.compose.Formboard;
 import org.loomwright.sheets.content.LaidHarness;
 import org.loomwright.sheets.content.Order;
 import org.loomwright.sheets.document.Block;
@@ -19,6 +20,7 @@ import org.loomwright.sheets.page.TitleBlock;
 import org.loomwright.sheets.page.Typeface;
 import org.loomwright.sheets.write.CsvWriter;
 import org.loomwright.sheets.write.PdfWriter;
+import org.loomwright.sheets.write.SvgWriter;
 import org.loomwright.sheets.write.XlsxWriter;
 
 /**
@@ -64,6 +66,7 @@ public final class PrintedSheets implements SheetEngine {
             for (LaidHarness harness : order.harnesses()) {
                 step(SheetKind.WIRE_LIST, () -> print(composer.wireList(harness)));
                 step(SheetKind.CRIMPS, () -> print(composer.crimps(harness)));
+                step(SheetKind.FORMBOARD, () -> board(harness));
                 step(SheetKind.END_VIEWS, () -> print(composer.endViews(harness)));
                 step(SheetKind.CONTINUITY, () -> print(composer.continuity(harness)));
                 step(SheetKind.TRAVELLER, () -> print(composer.traveller(harness)));
@@ -81,6 +84,13 @@ public final class PrintedSheets implements SheetEngine {
                 progress.report("printing the " + kind.word().replace('-', ' '), Math.min(done++, steps), steps);
                 work.run();
             }
+        }
+
+        private void board(LaidHarness harness) {
+            Formboard formboard = composer.formboard(harness, pager, choice.board().width(), choice.board().height());
+            print(formboard.document());
+            files.add(new SheetFile(formboard.document().name() + ".svg", 0, new SvgWriter(face).bytes(
+                    formboard.document().title() + ", " + formboard.document().subject(), formboard.board())));
         }
 
         private void print(Document document) {

@@ -12,6 +12,7 @@ public enum SheetKind {
     TAGS("tags-and-labels"),
     WIRE_LIST("wire-list"),
     CRIMPS("crimp-and-splice"),
+    FORMBOARD("formboard"),
     END_VIEWS("end-views"),
     CONTINUITY("continuity"),
     TRAVELLER("traveller");

@@ -7,10 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -24,8 +22,7 @@ import org.loomwright.sheets.page.Paper;
 /** The continuity chart, held against published pin tables and resistances. */
 class ContinuityTest {
 
-    private static final SheetChoice CHART = new SheetChoice(EnumSet.of(SheetKind.CONTINUITY), Paper.A4,
-            Optional.empty());
+    private static final SheetChoice CHART = SheetChoice.of(Paper.A4, SheetKind.CONTINUITY);
     private static Examples examples;
     private static Opened trailer;
 

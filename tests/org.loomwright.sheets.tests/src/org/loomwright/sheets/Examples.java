@@ -55,7 +55,7 @@ public final class Examples {
     /** What sheets of a kit or harness are made of. */
     public Order order(OpenProject.Opened opened, String name, String vehicles) throws BadCall {
         return print.print(opened, new Asked(name, vehicles, false), reader,
-                new SheetChoice(java.util.Set.of(), Paper.A4, java.util.Optional.empty()), Settings.TIMELESS,
+                SheetChoice.of(Paper.A4, SheetKind.COVER), Settings.TIMELESS,
                 Cancel.NEVER, Progress.NONE).order();
     }
 

@@ -8,10 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeAll;
@@ -31,8 +29,7 @@ class WireListTest {
     private static final String CAR = "year 1970 and saloon and deluxe and rhd and not heater and fogLamps"
             + " and not towBar and halogen and headlampRelays and not electricFan and not ledTail and not electronicFlasher"
             + " and not electronicIgnition";
-    private static final SheetChoice LIST = new SheetChoice(EnumSet.of(SheetKind.WIRE_LIST), Paper.A4,
-            Optional.empty());
+    private static final SheetChoice LIST = SheetChoice.of(Paper.A4, SheetKind.WIRE_LIST);
     private static Examples examples;
     private static Opened orrin;
 

@@ -5,6 +5,7 @@ import java.util.List;
 import org.loomwright.sheets.content.LaidHarness;
 import org.loomwright.sheets.content.Order;
 import org.loomwright.sheets.document.Document;
+import org.loomwright.sheets.page.Pager;
 import org.loomwright.sheets.page.Typeface;
 
 /**
@@ -43,6 +44,17 @@ public final class Composer {
     /** The crimp and splice sheet of a harness. */
     public Document crimps(LaidHarness harness) {
         return CrimpSheet.of(harness, face);
+    }
+
+    /**
+     * The formboard of a harness.
+     *
+     * @param pager  tells what room its pages have
+     * @param width  of the board in mm
+     * @param height of the board in mm
+     */
+    public Formboard formboard(LaidHarness harness, Pager pager, double width, double height) {
+        return FormboardSheet.of(harness, pager.room(FormboardSheet.empty(harness)), width, height, face);
     }
 
     /** The connector end views of a harness. */

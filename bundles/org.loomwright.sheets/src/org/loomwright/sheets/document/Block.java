@@ -34,6 +34,10 @@ public sealed interface Block {
     record Picture(Drawing drawing, String caption) implements Block {
     }
 
+    /** A drawing on a page of its own, never shrunk: it has to be as small as the room that the page leaves. */
+    record Sheet(Drawing drawing) implements Block {
+    }
+
     /** Ruled lines to write on. */
     record Lines(int count) implements Block {
     }

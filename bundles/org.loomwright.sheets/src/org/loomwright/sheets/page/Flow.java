@@ -47,6 +47,13 @@ final class Flow {
             case Block.Cautions cautions -> cautions(cautions.lines());
             case Block.Steps steps -> steps(steps.lines());
             case Block.Picture picture -> picture(picture);
+            case Block.Sheet sheet -> {
+                if (!pages.getLast().isEmpty()) {
+                    turn();
+                }
+                sheet.drawing().marks().forEach(each -> mark(each.moved(left, y)));
+                y = bottom;
+            }
             case Block.Lines lines -> lines(lines.count());
             case Block.Labels labels -> new LabelFlow(this, face).lay(labels.labels());
             case Block.Grid grid -> new GridFlow(this, face, grid).lay();

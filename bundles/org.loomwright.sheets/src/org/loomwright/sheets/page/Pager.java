@@ -38,7 +38,7 @@ public final class Pager {
         List<Mark> head = new ArrayList<>();
         double top = head(document, width, head);
         List<String> vehicles = wrapping.lines(block.vehicles(), Look.SMALL, false, width - 2 * Look.MARGIN - 22);
-        double bottom = height - Look.MARGIN - foot(vehicles);
+        double bottom = height - Look.MARGIN - footOf(vehicles.size());
         Flow flow = new Flow(face, Look.MARGIN, width - Look.MARGIN, top, bottom);
         document.blocks().forEach(flow::add);
         List<Page> pages = new ArrayList<>();
@@ -52,6 +52,19 @@ public final class Pager {
             pages.add(new Page(width, height, marks));
         }
         return pages;
+    }
+
+    /** The room for content on a page of a document: a board of that size in mm fits on it. */
+    public Room room(Document document) {
+        double width = document.landscape() ? paper.height() : paper.width();
+        double height = document.landscape() ? paper.width() : paper.height();
+        double top = head(document, width, new ArrayList<>());
+        int lines = wrapping.lines(block.vehicles(), Look.SMALL, false, width - 2 * Look.MARGIN - 22).size();
+        return new Room(width - 2 * Look.MARGIN, height - Look.MARGIN - footOf(lines) - top);
+    }
+
+    /** A width and a height in mm. */
+    public record Room(double width, double height) {
     }
 
     /** The heading; returns where the content begins. */
@@ -80,8 +93,8 @@ public final class Pager {
         return y + Look.GAP;
     }
 
-    private static double foot(List<String> vehicles) {
-        return Look.GAP + 2 * Look.PADDING + Look.line(Look.SMALL) * (1 + vehicles.size()) + 1;
+    private static double footOf(int lines) {
+        return Look.GAP + 2 * Look.PADDING + Look.line(Look.SMALL) * (1 + lines) + 1;
     }
 
     private void foot(List<String> vehicles, String page, double width, double top, List<Mark> marks) {
