@@ -61,6 +61,8 @@ public final class PrintedSheets implements SheetEngine {
         }
 
         List<SheetFile> files() {
+            step(SheetKind.APPLICATION, () -> print(composer.application()));
+            step(SheetKind.INSTALLATION, () -> print(composer.installation()));
             step(SheetKind.PARTS, () -> print(composer.parts()));
             step(SheetKind.TAGS, () -> print(composer.tags()));
             for (LaidHarness harness : order.harnesses()) {
@@ -68,6 +70,7 @@ public final class PrintedSheets implements SheetEngine {
                 step(SheetKind.CRIMPS, () -> print(composer.crimps(harness)));
                 step(SheetKind.FORMBOARD, () -> board(harness));
                 step(SheetKind.END_VIEWS, () -> print(composer.endViews(harness)));
+                step(SheetKind.CIRCUITS, () -> print(composer.circuits(harness)));
                 step(SheetKind.CONTINUITY, () -> print(composer.continuity(harness)));
                 step(SheetKind.TRAVELLER, () -> print(composer.traveller(harness)));
             }

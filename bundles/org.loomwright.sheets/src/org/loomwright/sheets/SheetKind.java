@@ -8,12 +8,15 @@ import java.util.Optional;
 /** The documents of a set, by their trade names, in the order of a set. */
 public enum SheetKind {
     COVER("cover"),
+    APPLICATION("application"),
+    INSTALLATION("installation"),
     PARTS("parts-and-bags"),
     TAGS("tags-and-labels"),
     WIRE_LIST("wire-list"),
     CRIMPS("crimp-and-splice"),
     FORMBOARD("formboard"),
     END_VIEWS("end-views"),
+    CIRCUITS("circuit-diagrams"),
     CONTINUITY("continuity"),
     TRAVELLER("traveller");
 

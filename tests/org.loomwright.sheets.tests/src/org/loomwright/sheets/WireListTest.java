@@ -27,8 +27,8 @@ import org.loomwright.sheets.page.Paper;
 class WireListTest {
 
     private static final String CAR = "year 1970 and saloon and deluxe and rhd and not heater and fogLamps"
-            + " and not towBar and halogen and headlampRelays and not electricFan and not ledTail and not electronicFlasher"
-            + " and not electronicIgnition";
+            + " and not towBar and halogen and headlampRelays and not electricFan and not ledTail"
+            + " and not electronicFlasher and not electronicIgnition";
     private static final SheetChoice LIST = SheetChoice.of(Paper.A4, SheetKind.WIRE_LIST);
     private static Examples examples;
     private static Opened orrin;

@@ -42,8 +42,9 @@ final class BoardDrawing {
     private BoardDrawing(Boarding boarding, Typeface face, Tiling tiling) {
         this.boarding = boarding;
         this.face = face;
-        this.room = new LabelRoom(box -> box.left() >= 2 && box.top() >= 2 && box.right() <= boarding.board().width() - 2
-                && box.bottom() <= boarding.board().height() - 2 && tiling.holds(box));
+        Board board = boarding.board();
+        this.room = new LabelRoom(box -> box.left() >= 2 && box.top() >= 2 && box.right() <= board.width() - 2
+                && box.bottom() <= board.height() - 2 && tiling.holds(box));
     }
 
     static Drawing of(Boarding boarding, Typeface face, Tiling tiling) {

@@ -31,6 +31,16 @@ public final class Composer {
         return PartsSheet.of(order);
     }
 
+    /** The installation sheets of the whole kit. */
+    public Document installation() {
+        return InstallationSheet.of(order, face);
+    }
+
+    /** The application and carry-over chart of the whole kit. */
+    public Document application() {
+        return ApplicationSheet.of(order);
+    }
+
     /** Tags and labels of the whole kit. */
     public Document tags() {
         return TagsSheet.of(order);
@@ -55,6 +65,11 @@ public final class Composer {
      */
     public Formboard formboard(LaidHarness harness, Pager pager, double width, double height) {
         return FormboardSheet.of(harness, pager.room(FormboardSheet.empty(harness)), width, height, face);
+    }
+
+    /** The circuit diagrams of a harness. */
+    public Document circuits(LaidHarness harness) {
+        return CircuitSheet.of(harness, face);
     }
 
     /** The connector end views of a harness. */

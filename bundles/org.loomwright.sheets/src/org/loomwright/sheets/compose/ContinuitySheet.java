@@ -82,7 +82,7 @@ final class ContinuitySheet {
         return ohms.map(each -> Words.fixed(each * 1_000, 1)).orElse("");
     }
 
-    private static String hand(Continuity.Check check) {
+    static String hand(Continuity.Check check) {
         return check.ohms().map(each -> "up to " + Words.fixed(
                 (Math.ceil(most(each, check.joints()) / DIGIT) + 1) * DIGIT, 1) + " Ω, nulled").orElse("conducts");
     }

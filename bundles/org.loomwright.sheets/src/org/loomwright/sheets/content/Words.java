@@ -6,6 +6,8 @@ import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import org.loomwright.condition.Assignment;
 import org.loomwright.condition.Condition;
 import org.loomwright.condition.Tally;
 import org.loomwright.condition.TooManyCombinations;
@@ -14,6 +16,8 @@ import org.loomwright.quantity.Length;
 
 /** How vehicles, lengths and parts are written; the same in every locale. */
 public final class Words {
+
+    private static final int MOST_CHOICES = 256;
 
     private Words() {
     }
@@ -29,7 +33,33 @@ public final class Words {
 
     /** The same, and {@code all} for all that something is for. */
     public static String of(Condition condition, Condition whole) {
-        return whole.implies(condition) ? "all" : of(condition);
+        return whole.implies(condition) ? "all" : of(within(condition, whole));
+    }
+
+    /**
+     * A condition that says the same among some vehicles in fewer words: what each choice is by itself, where that is
+     * enough to tell; else the condition.
+     */
+    private static Condition within(Condition condition, Condition whole) {
+        if (whole.isAlways()) {
+            return condition;
+        }
+        try {
+            Condition inside = condition.and(whole);
+            Condition told = condition.vehicles().all();
+            for (String axis : inside.support()) {
+                Condition choices = condition.vehicles().none();
+                for (Assignment each : inside.assignments(Set.of(axis), MOST_CHOICES).list()) {
+                    choices = choices.or(condition.vehicles().where(each));
+                }
+                if (!whole.implies(choices)) {
+                    told = told.and(choices);
+                }
+            }
+            return told.and(whole).equals(inside) ? told : condition;
+        } catch (TooManyCombinations e) {
+            return condition;
+        }
     }
 
     /** {@code 4,608 vehicles}. */

@@ -40,9 +40,10 @@ final class Flow {
         return pages;
     }
 
-    void add(Block block) {
+    /** Adds a block; a heading is kept with what follows. */
+    void add(Block block, List<Block> following) {
         switch (block) {
-            case Block.Heading heading -> heading(heading.text());
+            case Block.Heading heading -> heading(heading.text(), kept(following));
             case Block.Words words -> paragraph(words.text(), left, right, Look.BODY, false);
             case Block.Cautions cautions -> cautions(cautions.lines());
             case Block.Steps steps -> steps(steps.lines());
@@ -99,10 +100,24 @@ final class Flow {
         pages.getLast().add(mark);
     }
 
-    private void heading(String text) {
+    /** Room that a heading wants below it: that of a picture where one follows, else that of some lines. */
+    private double kept(List<Block> following) {
+        for (Block each : following) {
+            if (each instanceof Block.Picture picture) {
+                return Math.min(whole() - 30, picture.drawing().height() * Math.min(1, width()
+                        / picture.drawing().width()) + 14);
+            }
+            if (!(each instanceof Block.Words)) {
+                break;
+            }
+        }
+        return 24;
+    }
+
+    private void heading(String text, double kept) {
         List<String> lines = wrapping.lines(text, Look.HEADING, true, width());
         double height = Look.line(Look.HEADING) * lines.size() + Look.GAP;
-        if (room() < height + 24 && y > top) {
+        if (room() < height + kept && y > top) {
             turn();
         }
         if (y > top) {

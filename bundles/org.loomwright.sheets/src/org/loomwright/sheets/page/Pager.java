@@ -40,7 +40,9 @@ public final class Pager {
         List<String> vehicles = wrapping.lines(block.vehicles(), Look.SMALL, false, width - 2 * Look.MARGIN - 22);
         double bottom = height - Look.MARGIN - footOf(vehicles.size());
         Flow flow = new Flow(face, Look.MARGIN, width - Look.MARGIN, top, bottom);
-        document.blocks().forEach(flow::add);
+        for (int i = 0; i < document.blocks().size(); i++) {
+            flow.add(document.blocks().get(i), document.blocks().subList(i + 1, document.blocks().size()));
+        }
         List<Page> pages = new ArrayList<>();
         List<List<Mark>> contents = flow.pages();
         for (int i = 0; i < contents.size(); i++) {

@@ -36,7 +36,7 @@ public final class SvgWriter {
     private void write(Mark mark, StringBuilder out) {
         switch (mark) {
             case Mark.Text text -> out.append("<text x=\"").append(mm(text.at().x())).append("\" y=\"")
-                    .append(mm(text.at().y())).append("\" font-family=\"Liberation Sans, Arial, sans-serif\" font-size=\"")
+                    .append(mm(text.at().y())).append("\" font-family=\"Liberation Sans, sans-serif\" font-size=\"")
                     .append(mm(text.points() * Typeface.POINT)).append('"')
                     .append(text.bold() ? " font-weight=\"bold\"" : "")
                     .append(text.turned() == 0 ? "" : " transform=\"rotate(" + mm(-text.turned()) + " "
