@@ -110,11 +110,6 @@ public final class EditSession {
         return check(cancel, Progress.NONE);
     }
 
-    /** Takes a file away without checking; one that is not there makes no difference. */
-    public synchronized void forget(String file) {
-        sources.remove(file);
-    }
-
     /** Checks the current texts, as far as they are not checked yet. */
     public synchronized Report check(Cancel cancel, Progress progress) {
         join();

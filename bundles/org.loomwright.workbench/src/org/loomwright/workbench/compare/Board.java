@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.workbench.compare;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.compare.CompareConfiguration;
 import org.eclipse.jface.text.BadLocationException;
@@ -17,30 +18,38 @@ final class Board {
 
     private static final String KEY = "org.loomwright.workbench.board";
 
-    private SourceViewer left;
-    private SourceViewer right;
-    private Runnable changed = () -> { };
+    private final CompareConfiguration configuration;
+    private final List<Runnable> changed = new ArrayList<>();
+    private SourceViewer first;
+    private SourceViewer second;
 
-    private Board() {
+    private Board(CompareConfiguration configuration) {
+        this.configuration = configuration;
     }
 
     static Board of(CompareConfiguration configuration) {
         if (configuration.getProperty(KEY) instanceof Board board) {
             return board;
         }
-        Board board = new Board();
+        Board board = new Board(configuration);
         configuration.setProperty(KEY, board);
         return board;
     }
 
-    void sides(SourceViewer atLeft, SourceViewer atRight) {
-        left = atLeft;
-        right = atRight;
+    /** Sets the viewers as they stand on the screen, from left to right. */
+    void viewers(SourceViewer atLeft, SourceViewer atRight) {
+        first = atLeft;
+        second = atRight;
     }
 
-    /** Sets who hears of a text that was changed from the tree. */
+    /** Adds somebody who hears of a text that was changed from the tree. */
     void whenChanged(Runnable listener) {
-        changed = listener;
+        changed.add(listener);
+    }
+
+    /** Returns whether the left side of the comparison stands at the right of the screen, as a person may choose. */
+    boolean isMirrored() {
+        return configuration.isMirrored();
     }
 
     /** Shows a place on one side. */
@@ -86,11 +95,11 @@ final class Board {
         } catch (BadLocationException e) {
             throw new IllegalStateException(e);
         }
-        changed.run();
+        List.copyOf(changed).forEach(Runnable::run);
     }
 
     private SourceViewer viewer(boolean atLeft) {
-        SourceViewer viewer = atLeft ? left : right;
+        SourceViewer viewer = atLeft != isMirrored() ? first : second;
         return viewer == null || viewer.getDocument() == null || viewer.getControl().isDisposed() ? null : viewer;
     }
 }

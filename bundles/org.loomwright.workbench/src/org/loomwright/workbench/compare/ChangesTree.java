@@ -2,6 +2,12 @@
 package org.loomwright.workbench.compare;
 
 import java.util.Optional;
+import org.eclipse.compare.CompareViewerPane;
+import org.eclipse.jface.action.Action;
+import org.eclipse.jface.action.ActionContributionItem;
+import org.eclipse.jface.action.IAction;
+import org.eclipse.jface.action.MenuManager;
+import org.eclipse.jface.action.ToolBarManager;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
@@ -11,9 +17,6 @@ import org.eclipse.jface.viewers.TreeViewerColumn;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
-import org.eclipse.swt.events.SelectionListener;
-import org.eclipse.swt.layout.RowLayout;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
@@ -32,26 +35,24 @@ final class ChangesTree {
     private final Composite all;
     private final Label line;
     private final TreeViewer tree;
-    private final Button toLeft;
-    private final Button toRight;
+    private final Action toLeft;
+    private final Action toRight;
 
     ChangesTree(Composite parent, ChangesViewer owner) {
         this.owner = owner;
         all = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().applyTo(all);
-        Composite bar = new Composite(all, SWT.NONE);
-        bar.setLayout(new RowLayout());
-        for (Aspect aspect : Aspect.values()) {
-            Button button = new Button(bar, SWT.CHECK);
-            button.setText(aspect.words());
-            button.setToolTipText(aspect.attention().words());
-            button.setSelection(true);
-            button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event ->
-                    owner.filter(aspect, button.getSelection())));
+        toLeft = take(true);
+        toRight = take(false);
+        ToolBarManager bar = CompareViewerPane.getToolBarManager(parent);
+        if (bar != null) {
+            bar.removeAll();
+            bar.add(filters());
+            bar.add(shown(toLeft));
+            bar.add(shown(toRight));
+            bar.update(true);
         }
-        toRight = button(bar, "Take over to the &right", false);
-        toLeft = button(bar, "Take over to the &left", true);
-        line = new Label(all, SWT.WRAP);
+        line = new Label(all, SWT.NONE);
         line.setText("Comparing ...");
         GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
         tree = new TreeViewer(all, SWT.FULL_SELECTION | SWT.BORDER);
@@ -79,9 +80,7 @@ final class ChangesTree {
     }
 
     void show(Changes changes) {
-        line.setText(new CompareText(Palette.PLAIN, Integer.MAX_VALUE, true).verdict(changes.compared()).strip()
-                .replace("&", "&&"));
-        line.requestLayout();
+        say(new CompareText(Palette.PLAIN, Integer.MAX_VALUE, true).verdict(changes.compared()).strip());
         tree.setInput(changes);
         tree.expandAll();
         enable();
@@ -89,15 +88,52 @@ final class ChangesTree {
 
     void say(String words) {
         line.setText(words.replace("&", "&&"));
-        line.requestLayout();
+        line.setToolTipText(words);
     }
 
-    private Button button(Composite bar, String title, boolean left) {
-        Button button = new Button(bar, SWT.PUSH);
-        button.setText(title);
-        button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event ->
-                selected().ifPresent(change -> owner.take(change, left))));
-        return button;
+    private Action take(boolean left) {
+        Action action = new Action("Take to the " + owner.side(left)) {
+
+            @Override
+            public void run() {
+                selected().ifPresent(change -> owner.take(change, left));
+            }
+        };
+        action.setToolTipText("Takes the chosen change over to the " + owner.side(left) + " side");
+        return action;
+    }
+
+    private static ActionContributionItem shown(Action action) {
+        ActionContributionItem item = new ActionContributionItem(action);
+        item.setMode(ActionContributionItem.MODE_FORCE_TEXT);
+        return item;
+    }
+
+    /** A button with a menu of the aspects that can be shown or hidden. */
+    private ActionContributionItem filters() {
+        MenuManager menu = new MenuManager();
+        for (Aspect aspect : Aspect.values()) {
+            Action action = new Action(aspect.words() + " (" + aspect.attention().words() + ")",
+                    IAction.AS_CHECK_BOX) {
+
+                @Override
+                public void run() {
+                    owner.filter(aspect, isChecked());
+                }
+            };
+            action.setChecked(true);
+            menu.add(action);
+        }
+        Action button = new Action("Shown", IAction.AS_PUSH_BUTTON) {
+
+            @Override
+            public void run() {
+                menu.createContextMenu(all).setVisible(true);
+            }
+        };
+        button.setToolTipText("Which changes are shown");
+        all.addDisposeListener(event -> menu.dispose());
+        return shown(button);
     }
 
     private void enable() {

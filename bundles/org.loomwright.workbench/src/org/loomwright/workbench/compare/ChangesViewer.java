@@ -106,8 +106,9 @@ public final class ChangesViewer extends Viewer {
         }
     }
 
-    Set<Aspect> aspects() {
-        return aspects;
+    /** Returns where a side of the comparison stands: {@code left} or {@code right}. */
+    String side(boolean left) {
+        return left != board.isMirrored() ? "left" : "right";
     }
 
     /** Shows a change in the text on both sides. */

@@ -16,7 +16,7 @@ public final class LoomMergeViewer extends TextMergeViewer {
 
     public LoomMergeViewer(Composite parent, CompareConfiguration configuration) {
         super(parent, configuration);
-        Board.of(configuration).sides(viewers.get(1), viewers.get(2));
+        Board.of(configuration).viewers(viewers.get(1), viewers.get(2));
     }
 
     @Override

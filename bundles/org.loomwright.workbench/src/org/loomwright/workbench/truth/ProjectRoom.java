@@ -8,22 +8,28 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.loomwright.app.EditSession;
 import org.loomwright.app.load.Input;
+import org.loomwright.ide.project.Moment;
 import org.loomwright.lang.SourceReader;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.Cancelled;
 import org.loomwright.rules.BookRuleEngine;
+import org.loomwright.rules.Finding;
 import org.loomwright.rules.Report;
 import org.loomwright.rules.Settings;
 import org.loomwright.rules.standard.StandardRules;
@@ -46,10 +52,13 @@ public final class ProjectRoom {
     private final AtomicReference<AtomicBoolean> running = new AtomicReference<>(new AtomicBoolean());
     private final Object work = new Object();
     private final Job job;
+    private final Supplier<Moment> first;
     private boolean loaded;
+    private volatile Moment moment;
     private volatile Truth truth;
 
-    ProjectRoom(IProject project, SourceReader reader, int threads, Consumer<Truth> told) {
+    ProjectRoom(IProject project, SourceReader reader, Supplier<Moment> first, int threads, Consumer<Truth> told) {
+        this.first = first;
         this.project = project;
         this.told = told;
         session = new EditSession(reader, threads, new BookRuleEngine(StandardRules.book(), threads),
@@ -66,6 +75,24 @@ public final class ProjectRoom {
     /** Returns what is known; empty before the first check. */
     public Optional<Truth> truth() {
         return Optional.ofNullable(truth);
+    }
+
+    /** Returns what was last read, for the services of editors; empty before anything was. */
+    public Optional<Moment> last() {
+        return Optional.ofNullable(moment);
+    }
+
+    /**
+     * Reads what was typed, without asking any rule, and returns what is read then. Not on a thread that draws.
+     *
+     * @throws Cancelled if the thread is interrupted
+     */
+    public Moment moment() {
+        OffUi.require("reading " + project.getName());
+        synchronized (work) {
+            read(new NullProgressMonitor());
+            return moment;
+        }
     }
 
     /** Sees to it that the project is read, soon. */
@@ -146,6 +173,14 @@ public final class ProjectRoom {
     }
 
     private Report check(Cancel cancel, IProgressMonitor monitor) {
+        read(monitor);
+        Report report = session.check(cancel, OffUi.progress(monitor));
+        moment = moment.next(session.project(), report.findings(), true);
+        return report;
+    }
+
+    /** The fast half: reads and joins what is new. A finding of the rules stays where its file did not change. */
+    private void read(IProgressMonitor monitor) {
         Map<String, Optional<byte[]>> changes = new LinkedHashMap<>();
         if (!loaded) {
             ProjectSources.of(project).forEach((file, bytes) -> changes.put(file, Optional.of(bytes)));
@@ -154,10 +189,19 @@ public final class ProjectRoom {
             changes.putAll(pending);
             pending.clear();
         }
+        if (loaded && changes.isEmpty()) {
+            return;
+        }
         loaded = true;
         List<Input> inputs = new ArrayList<>();
+        List<String> gone = new ArrayList<>();
         changes.forEach((file, bytes) -> bytes.ifPresentOrElse(all -> inputs.add(Input.of(file, all)),
-                () -> session.forget(file)));
-        return session.open(inputs, cancel, OffUi.progress(monitor));
+                () -> gone.add(file)));
+        List<Finding> findings = new ArrayList<>(session.read(inputs, gone, Cancel.NEVER, OffUi.progress(monitor)));
+        Moment before = moment == null ? first.get() : moment;
+        Set<String> known = findings.stream().map(Finding::fingerprint).collect(Collectors.toSet());
+        before.findings().stream().filter(each -> !changes.containsKey(each.place().span().file())
+                && !known.contains(each.fingerprint())).forEach(findings::add);
+        moment = before.next(session.project(), findings, false);
     }
 }

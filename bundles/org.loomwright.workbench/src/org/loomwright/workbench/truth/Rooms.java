@@ -15,6 +15,9 @@ import org.eclipse.core.resources.IResourceChangeListener;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.ILog;
+import org.loomwright.harness.link.Project;
+import org.loomwright.ide.project.Moment;
+import org.loomwright.ide.project.StockParts;
 import org.loomwright.lang.LoomReader;
 import org.loomwright.lang.SourceReader;
 import org.loomwright.quantity.Cancelled;
@@ -28,7 +31,7 @@ public final class Rooms {
 
     private final Map<IProject, ProjectRoom> rooms = new ConcurrentHashMap<>();
     private final List<Listener> listeners = new CopyOnWriteArrayList<>();
-    private final FutureTask<SourceReader> reader = new FutureTask<>(LoomReader::create);
+    private final FutureTask<LoomReader> reader = new FutureTask<>(LoomReader::create);
     private final Buffers buffers = new Buffers(this);
     private final IResourceChangeListener closing = this::closed;
 
@@ -56,7 +59,7 @@ public final class Rooms {
             return Optional.empty();
         }
         return Optional.of(rooms.computeIfAbsent(project, each -> new ProjectRoom(each,
-                reader(), Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors()),
+                reader(), this::nothing, Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors()),
                 truth -> tell(each, truth))));
     }
 
@@ -93,7 +96,12 @@ public final class Rooms {
         return OffUi.reader((file, bytes) -> language().read(file, bytes));
     }
 
-    private SourceReader language() {
+    /** A project of which nothing is known yet. */
+    private Moment nothing() {
+        return Moment.first(Project.link(List.of()), List.of(), false, language().words(), new StockParts(reader()));
+    }
+
+    private LoomReader language() {
         reader.run();
         try {
             return reader.get();

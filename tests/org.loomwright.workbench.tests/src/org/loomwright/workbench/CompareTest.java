@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.workbench;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.Optional;
+import org.eclipse.compare.CompareUI;
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IProject;
+import org.eclipse.jgit.api.Git;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.ToolBar;
+import org.eclipse.swt.widgets.ToolItem;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.loomwright.workbench.compare.RevisionInput;
+
+/** Two revisions side by side, and one change taken over. */
+class CompareTest {
+
+    private static final String WAS = "branch bBatt from tray to batteryTray 285 mm";
+    private static final String IS = "branch bBatt from tray to batteryTray 265 mm";
+    private static final String WAS_TOO = "cuttingGrid 5 mm";
+    private static final String IS_TOO = "cuttingGrid 10 mm";
+
+    private final Desk desk = new Desk();
+    private final Hand hand = desk.hand();
+
+    @AfterEach
+    void close() {
+        desk.closeAll();
+    }
+
+    @Test
+    void aRevisionOfGitAndNowAreComparedAndOneChangeIsTakenBack() throws Exception {
+        IProject project = desk.orrin("compared");
+        IFile file = project.getFile("front-harness.loom");
+        try (Git git = Git.init().setDirectory(project.getLocation().toFile()).call()) {
+            git.getRepository().getConfig().setBoolean("commit", null, "gpgsign", false);
+            git.add().addFilepattern("front-harness.loom").addFilepattern("orrin.loom").addFilepattern(".").call();
+            git.commit().setMessage("first").setAuthor("A", "a@example.org").setCommitter("A", "a@example.org")
+                    .setSign(false).call();
+        }
+        String text = new String(file.getContents().readAllBytes(), StandardCharsets.UTF_8);
+        String changed = text.replace(WAS, IS).replace(WAS_TOO, IS_TOO);
+        file.setContents(new ByteArrayInputStream(changed.getBytes(StandardCharsets.UTF_8)), true, true, null);
+        desk.page();
+        hand.tell(() -> CompareUI.openCompareEditor(new RevisionInput(project, "HEAD", "")));
+        Tree files = hand.found("the files that differ", () -> Hand.control(hand.window(), Tree.class,
+                each -> each.getItemCount() == 1 && each.getItem(0).getText().contains("front-harness.loom")));
+        hand.tell(() -> {
+            files.setSelection(files.getItem(0));
+            Event event = new Event();
+            event.item = files.getItem(0);
+            files.notifyListeners(SWT.Selection, event);
+            files.notifyListeners(SWT.DefaultSelection, event);
+        });
+        Tree changes = hand.found("the changes", () -> Hand.control(hand.window(), Tree.class,
+                each -> each.getColumnCount() == 2 && each.getColumn(1).getText().equals("Vehicles")
+                        && each.getItemCount() > 1));
+        TreeItem length = hand.found("the change of the length", () -> Arrays.stream(changes.getItems())
+                .flatMap(each -> Arrays.stream(each.getItems())).filter(each -> each.getText().contains("285"))
+                .findFirst());
+        hand.until("what follows is told", () -> Arrays.stream(changes.getItems())
+                .anyMatch(each -> each.getText().startsWith("follows: fit")));
+        hand.tell(() -> {
+            changes.setSelection(length);
+            Event event = new Event();
+            event.item = length;
+            changes.notifyListeners(SWT.Selection, event);
+        });
+        hand.press(SWT.CTRL, 'm');
+        hand.rest(500);
+        hand.picture("compare");
+        ToolItem take = hand.found("the button that takes it over", () -> Hand.control(hand.window(), ToolBar.class,
+                each -> button(each).isPresent()).flatMap(CompareTest::button));
+        Rectangle at = hand.ask(take::getBounds);
+        hand.click(hand.ask(take::getParent), at.x + at.width / 2, at.y + at.height / 2);
+        hand.until("the change is gone from the tree", () -> Arrays.stream(changes.getItems())
+                .flatMap(each -> Arrays.stream(each.getItems())).noneMatch(each -> each.getText().contains("285")));
+        hand.press(SWT.CTRL, 's');
+        hand.until("the file has the old length and the other change", () -> {
+            String now = read(file);
+            return now.contains(WAS) && now.contains(IS_TOO);
+        });
+        assertTrue(read(file).equals(text.replace(WAS_TOO, IS_TOO)), "nothing else was touched");
+    }
+
+    /** The button that takes a change over to the side that can be changed. */
+    private static Optional<ToolItem> button(ToolBar bar) {
+        return Arrays.stream(bar.getItems()).filter(each -> each.getText().startsWith("Take to") && each.isEnabled())
+                .findFirst();
+    }
+
+    private static String read(IFile file) {
+        try (var in = file.getContents(true)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (org.eclipse.core.runtime.CoreException | java.io.IOException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}
