@@ -60,7 +60,6 @@ class CompareTest {
             Event event = new Event();
             event.item = files.getItem(0);
             files.notifyListeners(SWT.Selection, event);
-            files.notifyListeners(SWT.DefaultSelection, event);
         });
         Tree changes = hand.found("the changes", () -> Hand.control(hand.window(), Tree.class,
                 each -> each.getColumnCount() == 2 && each.getColumn(1).getText().equals("Vehicles")
