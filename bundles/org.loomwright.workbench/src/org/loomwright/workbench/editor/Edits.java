@@ -22,8 +22,8 @@ import org.eclipse.text.edits.ReplaceEdit;
 import org.loomwright.harness.TextEdit;
 
 /**
- * Changes texts: in the editor where a file is open, so that it can be undone there and is saved when the person says so,
- * else in the file at once. Either all files are changed or none. On the thread that draws.
+ * Changes texts: in the editor where a file is open, so that it can be undone there and is saved when the person says
+ * so, else in the file at once. Either all files are changed or none. On the thread that draws.
  */
 public final class Edits {
 
