@@ -42,6 +42,11 @@ record BaselineFlags(Optional<Baseline> baseline, Optional<String> write) {
         return new BaselineFlags(baseline, Optional.ofNullable(parsed.matchedOptionValue(WRITE, null)));
     }
 
+    /** Whether the call names a file to read or to write. */
+    boolean isAsked() {
+        return baseline.isPresent() || write.isPresent();
+    }
+
     /**
      * Writes the file, and sets aside what is known.
      *

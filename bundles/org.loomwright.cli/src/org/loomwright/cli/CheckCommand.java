@@ -60,6 +60,10 @@ final class CheckCommand implements Command {
         BaselineFlags baselines = BaselineFlags.of(arguments, door.folder());
         List<ProjectPlace> places = ProjectPlace.find(door.folder(), arguments.matchedPositionalValue(0, List.of()));
         if (arguments.hasMatchedOption(FIX)) {
+            if (arguments.hasMatchedOption(SINCE) || baselines.isAsked()) {
+                throw new BadCall(FIX + " mends whatever it can, known or not: call check again with " + SINCE
+                        + " or a baseline");
+            }
             return Fixing.run(places, arguments.hasMatchedOption(DRY_RUN), flags, language, door);
         }
         if (arguments.hasMatchedOption(DRY_RUN)) {

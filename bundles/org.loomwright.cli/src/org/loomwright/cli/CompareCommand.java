@@ -8,6 +8,7 @@ import org.loomwright.app.CompareRevisions.Compared;
 import org.loomwright.app.OpenProject;
 import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.app.print.CompareJson;
+import org.loomwright.app.print.ComparePage;
 import org.loomwright.app.print.CompareText;
 import org.loomwright.app.revision.Sides;
 import org.loomwright.quantity.Cancel;
@@ -44,12 +45,12 @@ final class CompareCommand implements Command {
                 + " project alone: hold it against all revisions that its kits list as sold, as git has them."));
         spec.addOption(OptionSpec.builder(NAME).type(String.class).paramLabel("NAME").description(
                 "What two files are called in the answer, where git put them aside under other names.").build());
-        Flags.judging(spec);
+        Flags.judgingOnPages(spec);
     }
 
     @Override
     public int run(ParseResult arguments, Language language, Door door) throws BadCall {
-        Flags flags = Flags.of(arguments);
+        Flags flags = Flags.ofPages(arguments);
         List<String> given = given(arguments);
         if (arguments.hasMatchedOption(SOLD) && given.size() == 1 && !given.getFirst().contains("..")) {
             return HoldSold.run(given.getFirst(), arguments.hasMatchedOption(ALL), flags, language, door);
@@ -66,6 +67,8 @@ final class CompareCommand implements Command {
         }
         if (flags.json()) {
             door.out().print(CompareJson.of(compared, flags.failOn()));
+        } else if (flags.format() == Format.HTML) {
+            door.out().print(ComparePage.of(compared));
         } else {
             CompareText text = new CompareText(Desk.palette(door), door.width(), arguments.hasMatchedOption(ALL));
             door.out().print(flags.quiet() ? text.verdict(compared) : text.of(compared));

@@ -31,6 +31,8 @@ record Flags(Format format, Severity failOn, boolean never, Shown shown, boolean
     private static final String FAIL_ON = "--fail-on";
     private static final String NEVER = "never";
     private static final List<Format> USUAL = List.of(Format.TEXT, Format.JSON);
+    private static final List<Format> PAGES = List.of(Format.TEXT, Format.JSON, Format.HTML);
+    private static final List<Format> SERVERS = List.of(Format.TEXT, Format.JSON, Format.SARIF, Format.JUNIT);
     private static final String INHERITED = "--inherited";
     private static final String ACCEPTED = "--accepted";
     private static final String ALL = "--all";
@@ -40,6 +42,11 @@ record Flags(Format format, Severity failOn, boolean never, Shown shown, boolean
     /** Describes the options of a command that judges. */
     static void judging(CommandSpec spec) {
         judging(spec, USUAL, "error, warning (default) or note");
+    }
+
+    /** Describes the options of a command that judges, and has a page for people too. */
+    static void judgingOnPages(CommandSpec spec) {
+        judging(spec, PAGES, "error, warning (default) or note");
     }
 
     private static void judging(CommandSpec spec, List<Format> formats, String weights) {
@@ -57,7 +64,7 @@ record Flags(Format format, Severity failOn, boolean never, Shown shown, boolean
 
     /** Describes the options of the command that runs the rules for build servers too. */
     static void checkingForServers(CommandSpec spec) {
-        judging(spec, List.of(Format.values()), "error, warning (default), note or never");
+        judging(spec, SERVERS, "error, warning (default), note or never");
         showing(spec);
         spec.addOption(flag(ALL, "Also print all that does not count: inherited, accepted and known findings;"
                 + " in text, every finding however many a rule has."));
@@ -113,21 +120,26 @@ record Flags(Format format, Severity failOn, boolean never, Shown shown, boolean
 
     /** Reads the options; those that the command does not have keep their defaults. */
     static Flags of(ParseResult parsed) throws BadCall {
-        return of(parsed, false);
+        return of(parsed, USUAL);
+    }
+
+    /** Reads the options of {@link #judgingOnPages}. */
+    static Flags ofPages(ParseResult parsed) throws BadCall {
+        return of(parsed, PAGES);
     }
 
     /** Reads the options of {@link #checkingForServers}. */
     static Flags ofServers(ParseResult parsed) throws BadCall {
-        return of(parsed, true);
+        return of(parsed, SERVERS);
     }
 
-    private static Flags of(ParseResult parsed, boolean servers) throws BadCall {
+    private static Flags of(ParseResult parsed, List<Format> formats) throws BadCall {
+        boolean servers = formats.equals(SERVERS);
         String failOn = parsed.matchedOptionValue(FAIL_ON, "warning").toLowerCase(Locale.ROOT);
         boolean all = parsed.hasMatchedOption(ALL);
         boolean never = servers && failOn.equals(NEVER);
         return new Flags(
-                Format.of(FORMAT, parsed.matchedOptionValue(FORMAT, "text"),
-                        servers ? List.of(Format.values()) : USUAL),
+                Format.of(FORMAT, parsed.matchedOptionValue(FORMAT, "text"), formats),
                 never ? Severity.ERROR : severity(failOn, servers), never,
                 new Shown(all || parsed.hasMatchedOption(INHERITED), all || parsed.hasMatchedOption(ACCEPTED), all),
                 parsed.hasMatchedOption(QUIET), settings(parsed.matchedOptionValue(TODAY, "")));

@@ -14,6 +14,8 @@ enum Format {
     JSON,
     /** SARIF 2.1.0, an open standard (OASIS) for what analyses find. */
     SARIF,
+    /** One page that stands alone. */
+    HTML,
     /** The XML in which unit tests are reported, which every build server reads. */
     JUNIT;
 

@@ -25,6 +25,10 @@ final class HoldSold {
     }
 
     static int run(String path, boolean all, Flags flags, Language language, Door door) throws BadCall {
+        if (flags.format() == Format.HTML) {
+            throw new BadCall("--sold PROJECT prints text or json; a page holds one comparison:"
+                    + " compare --sold OLD NEW");
+        }
         List<Judged> judged;
         String name;
         try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {

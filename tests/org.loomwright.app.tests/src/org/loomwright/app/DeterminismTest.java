@@ -4,19 +4,31 @@ package org.loomwright.app;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.TimeZone;
 import org.junit.jupiter.api.Test;
+import org.loomwright.app.CompareRevisions.Compared;
 import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.app.ProveProject.Proof;
 import org.loomwright.app.load.Input;
 import org.loomwright.app.load.ProjectPlace;
 import org.loomwright.app.print.CheckJson;
+import org.loomwright.app.print.CheckJunit;
+import org.loomwright.app.print.CheckSarif;
 import org.loomwright.app.print.CheckText;
+import org.loomwright.app.print.CompareJson;
+import org.loomwright.app.print.ComparePage;
+import org.loomwright.app.print.CompareText;
 import org.loomwright.app.print.FitPages;
 import org.loomwright.app.print.Palette;
 import org.loomwright.app.print.ProofPages;
@@ -61,10 +73,38 @@ class DeterminismTest {
         all.append(ProofPages.json(proof, Severity.WARNING, EVERYTHING, StandardRules.book().infos(), "out"));
         all.append(new ProofPages(Palette.PLAIN, 120).summary(proof, Severity.WARNING, StandardRules.book().infos(),
                 "out", false));
+        List<Checked> checked = List.of(Checked.of(opened, report));
+        all.append(CheckSarif.of(checked, EVERYTHING, StandardRules.book().infos(),
+                new CheckSarif.Call("0.1.0", 1, List.of(), List.of())));
+        all.append(new CheckJunit(EVERYTHING, StandardRules.book().infos(), Severity.WARNING,
+                Optional.of(LocalDate.EPOCH))
+                .of(checked, Map.of()));
+        Compared compared = CompareRevisions.whole(StandardRules.engine(), Settings.TIMELESS, true)
+                .compare(opened, revised(opened.place(), threads), Cancel.NEVER, Progress.NONE);
+        all.append(new CompareText(Palette.PLAIN, 120, true).of(compared));
+        all.append(CompareJson.of(compared, Severity.WARNING));
+        all.append(ComparePage.of(compared));
         for (Table table : MakeSheets.of(opened.project())) {
             all.append(new String(Csv.bytes(table), StandardCharsets.UTF_8));
         }
         return all.toString();
+    }
+
+    /** A revision in which something of every class is another. */
+    private Opened revised(ProjectPlace place, int threads) throws BadCall {
+        List<Input> inputs = new ArrayList<>();
+        for (Input each : place.inputs()) {
+            try (InputStream stream = each.content().open()) {
+                String text = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+                inputs.add(Input.of(each.name(), text.replace("280 mm", "266 mm").replace("18 ga", "20 ga")
+                        .replace("bFog", "bMist").replace("year >= 1970", "year >= 1969")
+                        .getBytes(StandardCharsets.UTF_8)));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+        return new OpenProject(reader, threads).open(new ProjectPlace("revised", place.root(), "new/", inputs),
+                Cancel.NEVER, Progress.NONE);
     }
 
     @Test

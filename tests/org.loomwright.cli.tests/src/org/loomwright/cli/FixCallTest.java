@@ -47,6 +47,17 @@ class FixCallTest {
     }
 
     @Test
+    void whatIsKnownIsForACheckAfterwards() throws IOException {
+        for (String option : new String[] {"--since", "--write-baseline"}) {
+            Call.in(folder, "check", "p", "--fix", option, "HEAD").isRefused(
+                    "--fix mends whatever it can, known or not: call check again with --since or a baseline");
+        }
+        Call.in(folder, "check", "p", "--fix", "--format", "json").isRefused(
+                "--fix prints text; call check again for another format");
+        assertEquals(TEXT, Files.readString(folder.resolve("p/a.loom")));
+    }
+
+    @Test
     void whatRemainsIsReportedAndDecides() throws IOException {
         Files.writeString(folder.resolve("p/b.loom"), "kit other of nothing\n");
         Call call = Call.in(folder, "check", "p", "--fix").finds("name-unknown", "p/b.loom:1:14");

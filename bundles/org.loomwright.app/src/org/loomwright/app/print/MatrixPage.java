@@ -151,7 +151,7 @@ public final class MatrixPage {
         foot();
     }
 
-    private static String escaped(String text) {
+    static String escaped(String text) {
         return Cells.printable(text).replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;")
                 .replace("\"", "&quot;");
     }

@@ -26,6 +26,8 @@ import org.loomwright.harness.Span;
  */
 public final class ChangeFinder {
 
+    private static final List<Slot> ENDS = List.of(Slot.of(Property.FROM), Slot.of(Property.TO));
+
     private static final Comparator<Change> ORDER = Comparator.comparing(Change::aspect)
             .thenComparing(Change::item).thenComparing(Change::kind);
 
@@ -59,6 +61,10 @@ public final class ChangeFinder {
         Item was = before.renamed(matching::name);
         SortedSet<Slot> slots = new TreeSet<>(was.facts().keySet());
         slots.addAll(after.facts().keySet());
+        if (isTurned(was, after)) {
+            turned(before, was, after);
+            slots.removeAll(ENDS);
+        }
         for (Slot slot : slots) {
             List<Stated> then = was.in(slot);
             List<Stated> here = after.in(slot);
@@ -70,6 +76,22 @@ public final class ChangeFinder {
                 }
             }
         }
+    }
+
+    /** Whether a wire is stated from its other end: a wire has no direction, so nothing else is said of it. */
+    private static boolean isTurned(Item was, Item after) {
+        return after.id().sort() == Sort.WIRE
+                && words(was.in(ENDS.get(0))).equals(words(after.in(ENDS.get(1))))
+                && words(was.in(ENDS.get(1))).equals(words(after.in(ENDS.get(0))))
+                && !words(was.in(ENDS.get(0))).equals(words(after.in(ENDS.get(0))));
+    }
+
+    private void turned(Item before, Item was, Item after) {
+        List<Delta> deltas = ENDS.stream().map(slot -> (Delta) new Delta.Restated(after.id(), slot, was.in(slot),
+                after.in(slot))).toList();
+        changes.add(new Change(Change.Kind.REWORDED, after.id(), Aspect.TEXT, Labels.of(after)
+                + ": written from its other end", Felt.NONE, deltas, Optional.of(before.span()),
+                Optional.of(after.span())));
     }
 
     private static List<String> words(List<Stated> stated) {

@@ -2,6 +2,7 @@
 package org.loomwright.app.compare;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
@@ -39,6 +40,17 @@ class OneFileTest {
     void aRenameIsARename() {
         assertEquals(List.of("branch bMarkL of front renamed bMarkerL | none"),
                 everywhere("bMarkL", "bMarkerL"));
+    }
+
+    /** A wire has no direction. */
+    @Test
+    void aWireThatIsWrittenFromItsOtherEndIsNoElectricalChange() {
+        String line = Sides.orrin().get("front-harness.loom").lines()
+                .filter(each -> each.matches(" +wire \\w+ .* from \\S+ to \\S+")).findFirst().orElseThrow();
+        String turned = line.replaceFirst(" from (\\S+) to (\\S+)", " from $2 to $1");
+        List<String> told = told(line + "\n", turned + "\n");
+        assertEquals(1, told.size(), told.toString());
+        assertTrue(told.getFirst().endsWith(": written from its other end | none"), told.toString());
     }
 
     private List<String> everywhere(String from, String to) {
