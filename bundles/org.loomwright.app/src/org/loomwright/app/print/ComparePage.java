@@ -28,8 +28,8 @@ public final class ComparePage {
 
     private static final String CAUTION = "This page tells what the sources state and what follows from that by"
             + " calculation. Before anything is built or fitted, somebody who knows the vehicle looks at it; local"
-            + " codes, the vehicle's maker and whoever is licensed to do the work have the last word. Disconnect the battery"
-            + " before you touch a harness.";
+            + " codes, the vehicle's maker and whoever is licensed to do the work have the last word. Disconnect the"
+            + " battery before you touch a harness.";
 
     private final StringBuilder out = new StringBuilder();
     private final Compared compared;
