@@ -3,6 +3,7 @@ package org.loomwright.rules;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.loomwright.electric.connection.Connections;
 import org.loomwright.electric.connection.WireEnd;
 import org.loomwright.harness.Part;
@@ -83,6 +84,16 @@ public sealed interface Target {
         /** Returns the connections. */
         public Connections connections() {
             return wired.connections();
+        }
+
+        /**
+         * Returns something that several rules ask of the connections; it is made once.
+         *
+         * @param type  what it is
+         * @param maker makes it, of the connections alone
+         */
+        public <T> T derived(Class<T> type, Function<Connections, T> maker) {
+            return wired.derived(type, maker);
         }
 
         /** With a harness of ours fitted: the connections as the factory made them, in the same vehicles and more. */

@@ -2,7 +2,10 @@
 package org.loomwright.rules;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
 import org.loomwright.electric.connection.Connections;
 import org.loomwright.electric.connection.Fitment;
 
@@ -13,6 +16,7 @@ import org.loomwright.electric.connection.Fitment;
 final class Wired {
 
     private final Fitment fitment;
+    private final Map<Class<?>, Object> derived = new HashMap<>();
     private Connections connections;
 
     Wired(Fitment fitment) {
@@ -31,9 +35,15 @@ final class Wired {
         return connections;
     }
 
+    /** What several rules ask of the connections, made when the first of them asks and of the connections alone. */
+    synchronized <T> T derived(Class<T> type, Function<Connections, T> maker) {
+        return type.cast(derived.computeIfAbsent(type, key -> maker.apply(connections())));
+    }
+
     /** Lets go of the connections, which take more room than all that was found in them. */
     synchronized void release() {
         connections = null;
+        derived.clear();
     }
 
     /** What the connections depend on, to be compared by identity. */

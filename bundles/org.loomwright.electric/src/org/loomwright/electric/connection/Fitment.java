@@ -2,6 +2,7 @@
 package org.loomwright.electric.connection;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -122,12 +123,12 @@ public record Fitment(PlatformView platform, String words, Condition domain, Map
 
     /** The harnesses of a kit, before them those of the kit that it needs, and of the one that that one needs. */
     private static List<WiringView> withNeeded(Project project, Kit kit, List<WiringView> harnesses) {
-        Set<WiringView> all = new LinkedHashSet<>();
-        Set<Kit> seen = new LinkedHashSet<>();
-        for (Kit next = kit; next != null && seen.add(next);) {
+        List<WiringView> all = List.of();
+        Set<String> seen = new HashSet<>();
+        for (Kit next = kit; next != null && seen.add(next.name().text());) {
             List<WiringView> more = new ArrayList<>(in(next, harnesses));
-            more.addAll(all);
-            all = new LinkedHashSet<>(more);
+            all.stream().filter(view -> more.stream().noneMatch(each -> each == view)).forEach(more::add);
+            all = more;
             next = next.needs().map(need -> project.kits().get(need.kit().text())).orElse(null);
         }
         return List.copyOf(all);

@@ -12,16 +12,23 @@ import org.loomwright.harness.Ref;
 import org.loomwright.harness.Run;
 import org.loomwright.harness.link.WireView;
 import org.loomwright.harness.link.WiringView;
+import org.loomwright.quantity.Quantity;
 
 /**
- * What lies together in the stretches of a network, and where these lead, each worked out once: many wires share a
- * stretch. For one thread.
+ * What lies together in the stretches of a network, where these lead, and what figures of cables and zones come to,
+ * each worked out once: many wires share a stretch. For one thread.
  */
 final class Bundles {
 
     private final Map<Section, Map<Condition, Bundle>> known = new IdentityHashMap<>();
     private final Map<Section, Map<WireView, Condition>> there = new IdentityHashMap<>();
     private final Map<String, Map<String, Optional<String>>> places = new HashMap<>();
+    private final Map<Quantity, Double> figures = new IdentityHashMap<>();
+
+    /** A figure in SI units. */
+    double si(Quantity figure) {
+        return figures.computeIfAbsent(figure, Quantity::si);
+    }
 
     /** The place of a name on the way of a wire: its own, or the one that the branch of this name goes to. */
     Optional<String> place(WiringView view, String name) {

@@ -21,7 +21,6 @@ import org.loomwright.harness.link.PlatformView;
 import org.loomwright.harness.link.WireView;
 import org.loomwright.harness.link.WiringView;
 import org.loomwright.quantity.Dimension;
-import org.loomwright.quantity.Quantity;
 import org.loomwright.rules.Shapes;
 
 /**
@@ -48,13 +47,15 @@ record Circumstances(Optional<Double> ambientC, String zone, Optional<Double> cl
         for (String place : places) {
             Optional<Platform.Zone> zone = view.platform().zoneOf(place).filter(each -> each.ambient()
                     .filter(ambient -> ambient.unit().dimension() == Dimension.TEMPERATURE).isPresent());
-            if (zone.isPresent() && (hottest.isEmpty() || ambient(zone.get()) > ambient(hottest.get()))) {
+            if (zone.isPresent() && (hottest.isEmpty()
+                    || ambient(zone.get(), known) > ambient(hottest.get(), known))) {
                 hottest = zone;
             }
         }
-        return new Circumstances(hottest.map(Circumstances::ambient),
+        return new Circumstances(hottest.map(zone -> ambient(zone, known)),
                 hottest.map(zone -> zone.name().text()).orElse(""),
-                figure(wire.cable(), Part.FigureKind.TEMPERATURE), figure(wire.cable(), Part.FigureKind.SHORT_TIME),
+                figure(wire.cable(), Part.FigureKind.TEMPERATURE, known),
+                figure(wire.cable(), Part.FigureKind.SHORT_TIME, known),
                 bundles(shape, wire.wire(), when, known));
     }
 
@@ -72,13 +73,13 @@ record Circumstances(Optional<Double> ambientC, String zone, Optional<Double> cl
         }
     }
 
-    private static double ambient(Platform.Zone zone) {
-        return zone.ambient().orElseThrow().si();
+    private static double ambient(Platform.Zone zone, Bundles known) {
+        return known.si(zone.ambient().orElseThrow());
     }
 
-    private static Optional<Double> figure(Optional<Part> cable, Part.FigureKind kind) {
+    private static Optional<Double> figure(Optional<Part> cable, Part.FigureKind kind, Bundles known) {
         return cable.flatMap(part -> part.figure(kind)).map(Part.Figure::from)
-                .filter(figure -> figure.unit().dimension() == Dimension.TEMPERATURE).map(Quantity::si);
+                .filter(figure -> figure.unit().dimension() == Dimension.TEMPERATURE).map(known::si);
     }
 
     /** The place where a wire end is: that of its connector, stud or device, or the one that its branch goes to. */

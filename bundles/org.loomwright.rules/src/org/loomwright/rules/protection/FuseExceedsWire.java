@@ -2,6 +2,7 @@
 package org.loomwright.rules.protection;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -68,10 +69,12 @@ public final class FuseExceedsWire implements Rule<Target.OfNetwork> {
     public void check(Target.OfNetwork target, Findings findings) {
         Downstream downstream = new Downstream(target.connections());
         Bundles bundles = new Bundles();
+        Map<SizeSystem, List<ConductorSize>> sizes = new EnumMap<>(SizeSystem.class);
         for (Edge edge : target.connections().edges()) {
             FuseView.of(edge).ifPresent(fuse -> {
                 findings.checkCancelled();
-                new OneFuse(target, downstream.of(fuse.edge()), fuse, bundles, findings).check();
+                new OneFuse(target, downstream.of(fuse.edge()), fuse, bundles, sizes,
+                        findings).check();
             });
         }
     }
@@ -83,17 +86,19 @@ public final class FuseExceedsWire implements Rule<Target.OfNetwork> {
         private final Reach behind;
         private final FuseView fuse;
         private final Bundles bundles;
+        private final Map<SizeSystem, List<ConductorSize>> sizes;
         private final Findings findings;
         private final Map<String, List<WireView>> unjudged = new LinkedHashMap<>();
         private final Map<String, Condition> unjudgedWhen = new LinkedHashMap<>();
 
         OneFuse(Target.OfNetwork target, Reach behind, FuseView fuse, Bundles bundles,
-                Findings findings) {
+                Map<SizeSystem, List<ConductorSize>> sizes, Findings findings) {
             this.target = target;
             this.fitment = target.connections().fitment();
             this.behind = behind;
             this.fuse = fuse;
             this.bundles = bundles;
+            this.sizes = sizes;
             this.findings = findings;
         }
 
@@ -174,7 +179,8 @@ public final class FuseExceedsWire implements Rule<Target.OfNetwork> {
         private void report(WireView wire, Case<ConductorSize> size, Circumstances around, Overload.Verdict verdict,
                 double rating) {
             boolean judged = verdict.judged().isPresent();
-            Optional<ConductorSize> larger = overload.larger(fuse, rating, around, sizes(size.value().system()));
+            Optional<ConductorSize> larger = overload.larger(fuse, rating, around,
+                    sizes.computeIfAbsent(size.value().system(), FuseExceedsWire::sizes));
             Span span = size.span().equals(Span.NONE) ? wire.wire().name().span() : size.span();
             Draft draft = findings.about(wire).when(verdict.when()).key(key())
                     .weighs(verdict.judged().orElse(Severity.NOTE))
@@ -187,7 +193,7 @@ public final class FuseExceedsWire implements Rule<Target.OfNetwork> {
                                     + fuse.label() + " of " + Figure.of(rating)
                                     + " A rests on figures from memory only")
                     .advise(advice(verdict, larger));
-            verdict.steps().forEach(draft::step);
+            verdict.steps().get().forEach(draft::step);
             if (fuse.inside().holder().ours()) {
                 draft.ours();
             }
@@ -236,6 +242,7 @@ public final class FuseExceedsWire implements Rule<Target.OfNetwork> {
         }
     }
 
+    /** The sizes of a system that are made, from the thinnest on. */
     private static List<ConductorSize> sizes(SizeSystem system) {
         return system == SizeSystem.METRIC ? SECTIONS.stream().map(ConductorSize::metric).toList()
                 : GAUGES.stream().map(gauge -> new ConductorSize(system, gauge)).toList();

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
 import org.loomwright.condition.Condition;
 import org.loomwright.electric.connection.Connections;
 import org.loomwright.electric.connection.Edge;
@@ -14,7 +13,6 @@ import org.loomwright.electric.connection.Link;
 import org.loomwright.electric.connection.Point;
 import org.loomwright.electric.connection.Protection;
 import org.loomwright.electric.connection.Reach;
-import org.loomwright.electric.connection.Supply;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.Span;
 import org.loomwright.harness.link.Case;
@@ -40,8 +38,6 @@ public final class LinkDoesNotProtect implements Rule<Target.OfNetwork> {
     private static final int STEPS = 4;
     /** The same as a ratio of cross-sections: four steps of AWG, 92^(8/39) = 2.53, rounded down. */
     private static final double RATIO = 2.5;
-    private static final Predicate<Edge> OPEN = edge -> edge.protection() == Protection.NONE;
-    private static final Predicate<Supply> UNLIMITED = supply -> !UnfusedRuns.selfLimited(supply);
     private static final RuleInfo INFO = new RuleInfo("link-does-not-protect",
             "Does every fusible link protect the wires behind it?", Severity.ERROR, Kind.ENGINEERING,
             Scope.PROTECTION_TREE, "common practice: a link protects wire at least four gauge numbers larger, 2.5 times"
@@ -64,8 +60,9 @@ public final class LinkDoesNotProtect implements Rule<Target.OfNetwork> {
         if (links.isEmpty()) {
             return;
         }
-        Reach bare = connections.fed(UNLIMITED, OPEN);
-        UnfusedRuns allowed = new UnfusedRuns(connections, target.shapes());
+        OpenFeeds feeds = target.derived(OpenFeeds.class, OpenFeeds::new);
+        Reach bare = feeds.bare();
+        UnfusedRuns allowed = new UnfusedRuns(feeds, target.shapes());
         links.forEach(link -> {
             findings.checkCancelled();
             new OneLink(connections, bare, allowed, link, findings).check();
@@ -79,10 +76,10 @@ public final class LinkDoesNotProtect implements Rule<Target.OfNetwork> {
             Map<Point, Condition> starts = new LinkedHashMap<>();
             starts.put(link.b(), bare.at(link.a()).and(link.when()));
             starts.put(link.a(), bare.at(link.b()).and(link.when()));
-            Reach behind = connections.from(starts, edge -> OPEN.test(edge) && !edge.isGround());
+            Reach behind = connections.from(starts, edge -> OpenFeeds.OPEN.test(edge) && !edge.isGround());
             Fitment fitment = connections.fitment();
             for (Edge edge : connections.edges()) {
-                if (edge.link() instanceof Link.OfWire wire && OPEN.test(edge)
+                if (edge.link() instanceof Link.OfWire wire && OpenFeeds.OPEN.test(edge)
                         && (!fitment.ours() || fitment.isOurs(wire.wire().owner()))) {
                     Condition fed = behind.at(edge.a()).or(behind.at(edge.b())).and(edge.when())
                             .minus(bare.at(edge.a())).minus(bare.at(edge.b()));
@@ -136,7 +133,8 @@ public final class LinkDoesNotProtect implements Rule<Target.OfNetwork> {
                     .step(linkSize.value() + " link: spares wires at least " + STEPS
                             + " gauge numbers larger (common practice); it never limits an overload")
                     .see(linkSize.span(), name());
-            return when.isNever() ? draft : draft.step(FeedPath.words(connections, link, when, UNLIMITED, OPEN));
+            return when.isNever() ? draft : draft.step(
+                    FeedPath.words(connections, link, when, OpenFeeds.UNLIMITED, OpenFeeds.OPEN));
         }
 
         private Draft draft(WireView wire, Condition when, String key) {

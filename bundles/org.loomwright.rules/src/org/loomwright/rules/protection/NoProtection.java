@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.rules.protection;
 
-import java.util.function.Predicate;
 import org.loomwright.condition.Condition;
 import org.loomwright.electric.connection.Connections;
 import org.loomwright.electric.connection.Edge;
@@ -9,7 +8,6 @@ import org.loomwright.electric.connection.Fitment;
 import org.loomwright.electric.connection.Link;
 import org.loomwright.electric.connection.Protection;
 import org.loomwright.electric.connection.Reach;
-import org.loomwright.electric.connection.Supply;
 import org.loomwright.harness.Span;
 import org.loomwright.rules.Draft;
 import org.loomwright.rules.Findings;
@@ -47,9 +45,6 @@ public final class NoProtection implements Rule<Target.OfNetwork> {
 
     /** The search through one network. */
     private static final class Search {
-        private static final Predicate<Edge> OPEN = edge -> edge.protection() == Protection.NONE;
-        private static final Predicate<Supply> UNLIMITED = supply -> !UnfusedRuns.selfLimited(supply);
-
         private final Connections connections;
         private final Fitment fitment;
         private final Findings findings;
@@ -60,8 +55,9 @@ public final class NoProtection implements Rule<Target.OfNetwork> {
             this.connections = target.connections();
             this.fitment = connections.fitment();
             this.findings = findings;
-            this.allowed = new UnfusedRuns(connections, target.shapes());
-            this.bare = connections.fed(UNLIMITED, OPEN);
+            OpenFeeds feeds = target.derived(OpenFeeds.class, OpenFeeds::new);
+            this.allowed = new UnfusedRuns(feeds, target.shapes());
+            this.bare = feeds.bare();
         }
 
         void search() {
@@ -108,7 +104,7 @@ public final class NoProtection implements Rule<Target.OfNetwork> {
         }
 
         private String path(Edge edge, Condition when) {
-            return FeedPath.words(connections, edge, when, UNLIMITED, OPEN);
+            return FeedPath.words(connections, edge, when, OpenFeeds.UNLIMITED, OpenFeeds.OPEN);
         }
     }
 }

@@ -4,6 +4,7 @@ package org.loomwright.rules.protection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.loomwright.condition.Condition;
 import org.loomwright.electric.ampacity.Allowance;
 import org.loomwright.electric.ampacity.Ampacity;
@@ -38,9 +39,10 @@ final class Overload {
      * @param when   the vehicles
      * @param judged what it weighs; empty when only figures from memory stand against the wire
      * @param most   the greatest continuous rating in A that the wire could bear
-     * @param steps  the derivation
+     * @param steps  makes the derivation
      */
-    record Verdict(double weight, Condition when, Optional<Severity> judged, double most, List<String> steps) {
+    record Verdict(double weight, Condition when, Optional<Severity> judged, double most,
+            Supplier<List<String>> steps) {
     }
 
     private final Ampacity ampacity;
@@ -84,11 +86,14 @@ final class Overload {
         return Optional.ofNullable(worst);
     }
 
-    /** The smallest of some sizes that would bear the fuse in the bundle of the verdict; empty when none would. */
+    /**
+     * The first of some sizes, which come from the thinnest on, that would bear the fuse in the bundle of the verdict;
+     * empty when none would.
+     */
     Optional<ConductorSize> larger(FuseView fuse, double rating, Circumstances around, List<ConductorSize> sizes) {
         int wires = around.bundles().orElse(List.of()).stream().mapToInt(bundle -> bundle.wires().size()).max()
                 .orElse(1);
-        return sizes.stream().sorted().filter(size -> knows(size, around))
+        return sizes.stream().filter(size -> knows(size, around))
                 .filter(size -> passes(fuse, rating, allowance(size, around, wires), around)).findFirst();
     }
 
@@ -121,6 +126,22 @@ final class Overload {
             Bundle bundle, Condition when) {
         double carried = fuse.carried(rating);
         double lasting = LASTING * carried;
+        Optional<Severity> judged;
+        if (lasting > allowance.amps()) {
+            judged = carried > allowance.sureAmps() ? Optional.of(Severity.ERROR)
+                    : lasting > allowance.sureAmps() ? Optional.of(Severity.WARNING) : Optional.empty();
+        } else {
+            judged = around.shortTime().map(stated -> Severity.WARNING);
+        }
+        double most = allowance.amps() / LASTING * (fuse.basis() == FuseView.Basis.BLOW ? 2 : 1);
+        double weight = allowance.amps() == 0 ? Double.MAX_VALUE : lasting / allowance.amps();
+        return new Verdict(weight, when, judged, most, () -> steps(fuse, rating, allowance, around, bundle));
+    }
+
+    private static List<String> steps(FuseView fuse, double rating, Allowance allowance, Circumstances around,
+            Bundle bundle) {
+        double carried = fuse.carried(rating);
+        double lasting = LASTING * carried;
         List<String> steps = new ArrayList<>();
         steps.add(allowance.derivation());
         if (!around.zone().isEmpty()) {
@@ -132,24 +153,16 @@ final class Overload {
         }
         around.unknown().forEach(each -> steps.add(each + " is not known and is taken at its best"));
         steps.add(fuse.meaning(rating));
-        Optional<Severity> judged;
         if (lasting > allowance.amps()) {
             int decimals = Figure.of(lasting, 1).equals(Figure.of(allowance.amps(), 1)) ? 3 : 1;
             steps.add(Figure.of(carried) + " A x " + Figure.of(LASTING, 1) + " (carried for ever, from memory) = "
                     + Figure.of(lasting, decimals) + " A, more than " + Figure.of(allowance.amps(), decimals) + " A");
-            judged = carried > allowance.sureAmps() ? Optional.of(Severity.ERROR)
-                    : lasting > allowance.sureAmps() ? Optional.of(Severity.WARNING) : Optional.empty();
         } else {
-            double limit = limit(allowance, around);
             steps.add(Figure.of(carried) + " A x " + Figure.of(MINUTES, 2) + " (carried for many minutes, from memory)"
                     + " heats the conductor to " + Figure.of(allowance.temperature(MINUTES * carried), 0)
-                    + " C, above its"
-                    + " short-time limit of " + Figure.of(limit, 0) + " C"
+                    + " C, above its short-time limit of " + Figure.of(limit(allowance, around), 0) + " C"
                     + (around.shortTime().isPresent() ? "" : " (class + 50 C after ISO 6722-1, from memory)"));
-            judged = around.shortTime().map(stated -> Severity.WARNING);
         }
-        double most = allowance.amps() / LASTING * (fuse.basis() == FuseView.Basis.BLOW ? 2 : 1);
-        double weight = allowance.amps() == 0 ? Double.MAX_VALUE : lasting / allowance.amps();
-        return new Verdict(weight, when, judged, most, steps);
+        return steps;
     }
 }

@@ -46,14 +46,12 @@ final class UnfusedRuns {
 
     private final Connections connections;
     private final Shapes shapes;
-    private final SoleFeed cranking;
-    private final SoleFeed ignition;
+    private final OpenFeeds feeds;
 
-    UnfusedRuns(Connections connections, Shapes shapes) {
-        this.connections = connections;
+    UnfusedRuns(OpenFeeds feeds, Shapes shapes) {
+        this.connections = feeds.connections();
         this.shapes = shapes;
-        this.cranking = new SoleFeed(connections, UnfusedRuns::isCranking, supply -> !selfLimited(supply));
-        this.ignition = new SoleFeed(connections, UnfusedRuns::isIgnition, supply -> !selfLimited(supply));
+        this.feeds = feeds;
     }
 
     /** Whether a source limits its own current, so that a short circuit at its end does not need a fuse there. */
@@ -68,8 +66,8 @@ final class UnfusedRuns {
         if (wire.cable().filter(part -> part.kind() == Part.Kind.RESISTOR_CABLE).isPresent()) {
             return List.of(new Run(when, true, "it is a resistor cable of the ignition"));
         }
-        runs.add(new Run(cranking.of(edge).and(when), true, "it feeds the cranking motor"));
-        runs.add(new Run(ignition.of(edge).and(when), true, "it is the ignition primary"));
+        runs.add(new Run(feeds.cranking().of(edge).and(when), true, "it feeds the cranking motor"));
+        runs.add(new Run(feeds.ignition().of(edge).and(when), true, "it is the ignition primary"));
         for (Supply supply : connections.supplies()) {
             if (supply.type().equalsIgnoreCase("generator")) {
                 List<Point> pins = new ArrayList<>(supply.live());
@@ -82,18 +80,6 @@ final class UnfusedRuns {
             }
         }
         return runs.stream().filter(run -> !run.when().isNever()).toList();
-    }
-
-    private static boolean isCranking(Part part) {
-        return type(part).equals("cranking") || type(part).equals("starter");
-    }
-
-    private static boolean isIgnition(Part part) {
-        return type(part).equals("ignitioncoil");
-    }
-
-    private static String type(Part part) {
-        return part.word(Part.WordKind.TYPE).orElse("").toLowerCase(Locale.ROOT);
     }
 
     /** In which vehicles the edge ends at one of some pins, or in a cavity that is plugged onto one. */
