@@ -16,8 +16,10 @@ import org.loomwright.fit.plan.Conflict;
 import org.loomwright.fit.plan.FewestHarnesses;
 import org.loomwright.fit.plan.HarnessPlan;
 import org.loomwright.fit.plan.HarnessPlanner;
+import org.loomwright.fit.plan.Jumpers;
 import org.loomwright.fit.plan.PlanModel;
 import org.loomwright.fit.plan.PlanText;
+import org.loomwright.fit.plan.Savings;
 import org.loomwright.harness.Measure;
 import org.loomwright.harness.Run;
 import org.loomwright.harness.Source;
@@ -76,8 +78,10 @@ public final class PlanHarness {
      * @param drawings the covered drawings that have a vehicle, in order
      * @param conflict what cannot be served by one, so little that without any of it a harness fits
      * @param fewest   the fewest harnesses instead, by index of {@code drawings}
+     * @param jumpers  one harness with the fewest jumpers instead; empty when jumpers do not help
      */
-    public record Refusal(List<String> drawings, Conflict conflict, FewestHarnesses.Answer fewest) {
+    public record Refusal(List<String> drawings, Conflict conflict, FewestHarnesses.Answer fewest,
+            Optional<Jumpers.Answer> jumpers) {
     }
 
     /** Whether a source leaves a station or a length of a harness open. */
@@ -112,12 +116,35 @@ public final class PlanHarness {
         return new Planned(model, plan, Optional.of(written), Optional.of(report), Optional.empty());
     }
 
-    private Refusal refusal(PlanModel model, Cancel cancel) {
+    /** What drives a plan: what each drawing costs, and what copper would be saved by more excess. */
+    public WhatIf whatIf(Planned planned, Cancel cancel) {
+        Map<String, BitSet> drawings = drawings(planned.model());
+        return new WhatIf(planned, List.copyOf(drawings.keySet()), Savings.of(planned.model().problem(),
+                List.copyOf(drawings.values()), planner, cancel));
+    }
+
+    /**
+     * What would be saved.
+     *
+     * @param planned  the plan
+     * @param drawings its drawings
+     * @param savings  what it would be without each of them, in their order
+     */
+    public record WhatIf(Planned planned, List<String> drawings, Savings.Answer savings) {
+    }
+
+    private static Map<String, BitSet> drawings(PlanModel model) {
         Map<String, BitSet> drawings = new LinkedHashMap<>();
         for (int v = 0; v < model.asked().columns().size(); v++) {
             drawings.computeIfAbsent(model.asked().columns().get(v).drawing(), key -> new BitSet()).set(v);
         }
+        return drawings;
+    }
+
+    private Refusal refusal(PlanModel model, Cancel cancel) {
+        Map<String, BitSet> drawings = drawings(model);
         return new Refusal(List.copyOf(drawings.keySet()), Conflict.of(model.problem(), planner, cancel).orElseThrow(),
-                FewestHarnesses.of(model.problem(), List.copyOf(drawings.values()), planner, cancel));
+                FewestHarnesses.of(model.problem(), List.copyOf(drawings.values()), planner, cancel),
+                Jumpers.of(model.problem(), planner, cancel));
     }
 }

@@ -11,7 +11,9 @@ import org.loomwright.app.BadCall;
 import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.app.PlanHarness;
 import org.loomwright.app.PlanHarness.Planned;
+import org.loomwright.app.PlanHarness.WhatIf;
 import org.loomwright.app.print.PlanPages;
+import org.loomwright.app.print.WhatIfText;
 import org.loomwright.app.write.WholeFiles;
 import org.loomwright.fit.ChainJudge;
 import org.loomwright.fit.FitDefaults;
@@ -26,6 +28,7 @@ import picocli.CommandLine.ParseResult;
 /** {@code plan}: where must the breakouts stand, and how long must the branches be? */
 final class PlanCommand implements Command {
 
+    private static final String WHAT_IF = "--what-if";
     private static final String SECONDS = "--seconds";
     private static final long MOST_SECONDS = 1_000_000;
     private static final long NANOSECONDS = 1_000_000_000;
@@ -47,6 +50,8 @@ final class PlanCommand implements Command {
         spec.addOption(Flags.to(false, "Write the planned sources to this folder; nothing is written otherwise."));
         spec.addOption(OptionSpec.builder(SECONDS).type(String.class).paramLabel("NUMBER").description("End the search"
                 + " after so many seconds with the best that was found, and say what it may fall short of.").build());
+        spec.addOption(Flags.flag(WHAT_IF, "Plan again without each drawing, and for the least copper: what each"
+                + " costs."));
         Flags.format(spec);
         Flags.quiet(spec);
     }
@@ -57,19 +62,25 @@ final class PlanCommand implements Command {
         List<String> names = arguments.matchedPositionalValue(1, List.of());
         Cancel enough = enough(arguments.matchedOptionValue(SECONDS, ""));
         List<Planned> all = new ArrayList<>();
+        List<WhatIf> whatIfs = new ArrayList<>();
         try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {
             Opened opened = Desk.open(language, door, List.of(arguments.matchedPositionalValue(0, "")), progress)
                     .getFirst();
             PlanHarness plan = new PlanHarness(language.reader(), new HarnessPlanner(enough), new ChainJudge(),
                     FitDefaults.usual());
             for (WiringView harness : wanted(opened, names)) {
-                all.add(plan.plan(harness, opened.project(), Cancel.NEVER, progress));
+                Planned planned = plan.plan(harness, opened.project(), Cancel.NEVER, progress);
+                all.add(planned);
+                if (arguments.hasMatchedOption(WHAT_IF) && !flags.json() && planned.plan().found().isPresent()) {
+                    whatIfs.add(plan.whatIf(planned, Cancel.NEVER));
+                }
             }
         }
         String folder = arguments.matchedOptionValue("--to", "");
         List<String> written = folder.isEmpty() ? List.of() : write(all, door.folder().resolve(folder));
         door.out().print(flags.json() ? PlanPages.json(all)
                 : PlanPages.text(all, Desk.palette(door), door.width()));
+        whatIfs.forEach(each -> door.out().print(WhatIfText.text(each, Desk.palette(door), door.width())));
         if (!flags.json() && !flags.quiet()) {
             written.forEach(name -> door.out().print("\nwrote " + Path.of(folder).resolve(name) + "\n"));
         }

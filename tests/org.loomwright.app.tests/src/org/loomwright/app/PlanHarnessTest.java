@@ -13,6 +13,7 @@ import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.app.PlanHarness.Planned;
 import org.loomwright.app.print.Palette;
 import org.loomwright.app.print.PlanPages;
+import org.loomwright.app.print.WhatIfText;
 import org.loomwright.fit.ChainJudge;
 import org.loomwright.fit.FitDefaults;
 import org.loomwright.fit.FitReport;
@@ -46,8 +47,8 @@ class PlanHarnessTest {
     /**
      * By hand. a = 5 + 2 + 2 = 9. The lamp's branch needs max(|t - 500| + 200, |t - 510| + 215) + 9, the fog lamp's
      * |t - 510| + 300 + 9, both up to the next 5 mm; IPC/WHMA-A-620 adds 25 mm to the first and 50 to the second. At
-     * t = 510: 224 and 309, so 225 and 310; excesses 225 + 25 - 210 + 9 = 49 and 310 + 50 - 300 + 9 = 69. Nowhere is the
-     * second below 69. From 500 to 510 each millimetre of trunk saves one of both branches, and one of covering.
+     * t = 510: 224 and 309, so 225 and 310; excesses 225 + 25 - 210 + 9 = 49 and 310 + 50 - 300 + 9 = 69. Nowhere is
+     * the second below 69. From 500 to 510 each millimetre of trunk saves one of both branches, and one of covering.
      */
     @Test
     void aHarnessOfTwoYearsIsThatOfTheSumsOnPaper() throws BadCall {
@@ -86,6 +87,50 @@ class PlanHarnessTest {
                 in all, 250 mm excess allowed
                     lamp in front67"""), text);
         assertTrue(text.contains("  the fewest that serve all: 2; no two of front66, front67 go together\n"), text);
+    }
+
+    /**
+     * The breakouts are 320 mm apart and a branch may run back 150 mm: no stiff trunk does, and one of which 20 mm can
+     * be taken up does. At 670 mm, the nearest that serves the second car, the first one takes all 20 mm up: its branch
+     * runs back 150 mm, and so does the second one's.
+     */
+    @Test
+    void slackServesWhatAStiffTrunkCannot() throws BadCall {
+        String apart = open(TextProject.SMALL).replace("wing at 510 mm", "wing at 820 mm")
+                .replace("within 400 mm", "within 500 mm");
+        assertTrue(plan(TextProject.open(apart), "ours").refusal().isPresent());
+        Planned planned = plan(TextProject.open(apart.replace("breakout wing at unknown",
+                "breakout wing at unknown\n        slack before wing at most 20 mm")), "ours");
+        assertEquals(Map.of("wing", 670.0), millimetres(planned.plan().found().orElseThrow().stations()));
+        assertEquals(FitReport.Verdict.FITS, planned.judged().orElseThrow().verdict());
+        assertEquals(planned.plan().found().get().excess(),
+                planned.judged().get().largestExcess().orElseThrow().nanometres());
+        assertTrue(planned.plan().settled());
+    }
+
+    /** By hand: without the second year the harness is that of the first alone. */
+    @Test
+    void whatADrawingCosts() throws BadCall {
+        Opened opened = TextProject.open(open(TextProject.SMALL));
+        PlanHarness planner = new PlanHarness(Repository.reader(), new HarnessPlanner(), new ChainJudge(),
+                FitDefaults.usual());
+        PlanHarness.WhatIf whatIf = planner.whatIf(planner.plan(opened.project().wiring("ours").orElseThrow(),
+                opened.project(), Cancel.NEVER, Progress.NONE), Cancel.NEVER);
+        // 200 + 9 up to 210, and 25 more: 35 + 9 past what is needed; what the trunk has less the branch has more
+        HarnessPlan.Solution first = whatIf.savings().without().get(1).orElseThrow();
+        assertEquals(210_000_000, first.lengths().get("b1") - (500_000_000 - first.stations().get("wing")));
+        assertEquals(44_000_000, first.excess());
+        String text = WhatIfText.text(whatIf, Palette.PLAIN, WIDTH);
+        assertTrue(text.contains("without front67       44.0"), text);
+    }
+
+    @Test
+    void aJumperInsteadOfASecondHarness() throws BadCall {
+        Planned planned = plan(new EditedExample("orrin").open(), "rear");
+        assertTrue(planned.refusal().orElseThrow().jumpers().orElseThrow().fewest());
+        String text = PlanPages.text(List.of(planned), Palette.PLAIN, WIDTH);
+        assertTrue(text.contains("    rearEstate64: harness 2; or the one harness with a jumper to tailLeft\n"), text);
+        assertTrue(text.contains("    rear64: harness 1; or the one harness as it is\n"), text);
     }
 
     @Test

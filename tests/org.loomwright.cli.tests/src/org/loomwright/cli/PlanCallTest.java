@@ -80,6 +80,19 @@ class PlanCallTest {
     }
 
     @Test
+    void timeIsAWholeNumberOfSeconds() throws Exception {
+        call(OURS, "plan", ".", "--seconds", "soon").isRefused("--seconds takes a whole number of seconds");
+        call(OURS, "plan", ".", "--seconds", "-1").isRefused("--seconds takes a whole number of seconds");
+        assertTrue(call(OURS, "plan", ".", "--seconds", "60").isFine().out().contains("each proved the least"));
+    }
+
+    @Test
+    void whatDrivesItIsToldWhenAsked() throws Exception {
+        assertTrue(call(OURS, "plan", ".", "--what-if").isFine().out().contains("without early"));
+        assertFalse(call(OURS, "plan", ".").isFine().out().contains("without early"));
+    }
+
+    @Test
     void machinesGetJson() throws Exception {
         String out = call(OURS, "plan", ".", "--format", "json").isFine().out();
         assertTrue(out.contains("\"nanometres\": 205000000"), out);

@@ -5,6 +5,7 @@ import com.google.gson.stream.JsonWriter;
 import java.io.IOException;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.loomwright.app.PlanHarness.Planned;
 import org.loomwright.app.PlanHarness.Refusal;
 import org.loomwright.fit.FitColumn;
@@ -12,6 +13,7 @@ import org.loomwright.fit.FitRow;
 import org.loomwright.fit.Requirement;
 import org.loomwright.fit.Way;
 import org.loomwright.fit.plan.FewestHarnesses;
+import org.loomwright.fit.plan.Jumpers;
 import org.loomwright.quantity.Length;
 
 /** Why one harness does not serve all drawings, and how many do. */
@@ -38,8 +40,50 @@ final class RefusalText {
         if (!fewest.alone().isEmpty()) {
             out.append("  no harness fits ").append(names(refusal, fewest.alone())).append(" even alone\n");
         }
+        jumpers(planned, refusal, out);
+        chart(planned, refusal, out);
         out.append("  allow more with excessAtMost or doublingBackAtMost, set the spacing or a pin free, or cover"
                 + " fewer drawings\n");
+    }
+
+    private static void jumpers(Planned planned, Refusal refusal, StringBuilder out) {
+        refusal.jumpers().ifPresent(answer -> {
+            out.append("  one harness serves all with ").append(answer.jumpers().size())
+                    .append(answer.jumpers().size() == 1 ? " jumper" : " jumpers")
+                    .append(answer.fewest() ? "; no fewer do\n" : "\n");
+            answer.jumpers().forEach(each -> out.append("    ").append(place(planned, each)).append(" in ")
+                    .append(planned.model().asked().columns().get(each.vehicle()).label()).append(": ")
+                    .append(Millimetres.exact(new Length(each.length()))).append(" mm or longer\n"));
+        });
+    }
+
+    private static String place(Planned planned, Jumpers.Jumper jumper) {
+        return planned.model().asked().rows().stream().filter(row -> row.branch().equals(jumper.branch())).findFirst()
+                .map(row -> Cells.printable(row.place())).orElse(jumper.branch());
+    }
+
+    /** Which vehicles take which harness. */
+    private static void chart(Planned planned, Refusal refusal, StringBuilder out) {
+        out.append("  which vehicles take what\n");
+        for (int i = 0; i < refusal.drawings().size(); i++) {
+            String drawing = refusal.drawings().get(i);
+            out.append("    ").append(drawing).append(": ");
+            if (refusal.fewest().alone().contains(i)) {
+                out.append("not covered, because no harness fits it even alone\n");
+                continue;
+            }
+            int index = i;
+            int group = IntStream.range(0, refusal.fewest().groups().size())
+                    .filter(g -> refusal.fewest().groups().get(g).contains(index)).findFirst().orElse(-1);
+            out.append("harness ").append(group + 1);
+            refusal.jumpers().ifPresent(answer -> {
+                String to = answer.jumpers().stream().filter(each -> planned.model().asked().columns()
+                        .get(each.vehicle()).drawing().equals(drawing)).map(each -> place(planned, each)).distinct()
+                        .collect(Collectors.joining(", "));
+                out.append("; or the one harness ").append(to.isEmpty() ? "as it is" : "with a jumper to " + to);
+            });
+            out.append('\n');
+        }
     }
 
     private static String names(Refusal refusal, List<Integer> drawings) {
@@ -75,6 +119,15 @@ final class RefusalText {
         }
         json.endArray();
         json.endObject();
+        json.name("jumpers").beginArray();
+        for (Jumpers.Jumper each : refusal.jumpers().map(Jumpers.Answer::jumpers).orElse(List.of())) {
+            json.beginObject();
+            json.name("branch").value(each.branch());
+            json.name("vehicles").value(planned.model().asked().columns().get(each.vehicle()).label());
+            json.name("atLeastNm").value(each.length());
+            json.endObject();
+        }
+        json.endArray();
         json.name("fewest").beginArray();
         for (List<Integer> group : refusal.fewest().groups()) {
             json.beginArray();

@@ -124,6 +124,11 @@ final class RunProgramme {
         };
     }
 
+    /** Whether a breakout and its branches can be at a position. */
+    boolean isPossible(RunTable.Stop stop, int q) {
+        return cost(stop, q, 0) != null;
+    }
+
     /** What a breakout and its branches cost at a position; null when they cannot be there. */
     private Cost cost(RunTable.Stop stop, int q, long nextWeight) {
         long weight = stop.stop().weight() - nextWeight;

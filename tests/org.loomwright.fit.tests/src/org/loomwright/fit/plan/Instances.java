@@ -48,6 +48,13 @@ final class Instances {
         return new PlanProblem(List.of(new PlanTrunk("main", stops)), vehicles, 10, order);
     }
 
+    /** The same without branches on branches. */
+    static PlanProblem tinyStiff(int seed) {
+        PlanProblem tiny = tiny(seed);
+        return new PlanProblem(tiny.trunks().stream().map(Parts::bare).toList(), tiny.vehicles(), tiny.grid(),
+                tiny.order());
+    }
+
     /** The same with slack and without branches on branches. */
     static PlanProblem tinyWithSlack(int seed) {
         Random random = new Random(7_000 + seed);

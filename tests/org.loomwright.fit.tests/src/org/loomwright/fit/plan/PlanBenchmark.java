@@ -1,30 +1,46 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.fit.plan;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.OptionalLong;
 import java.util.function.IntFunction;
+import java.util.function.Supplier;
 import org.loomwright.quantity.Cancel;
 
-/** Prints how long the seeded platforms take to plan. */
+/**
+ * Prints how long the seeded platforms take to plan: {@code [COUNT [SECONDS [FOLDER]]]}, so many of them, with slack for
+ * so long at most; into the folder go their direct models, for a general solver to be timed with.
+ */
 public final class PlanBenchmark {
 
     private PlanBenchmark() {
     }
 
-    public static void main(String[] args) {
+    public static void main(String[] args) throws IOException {
         int count = args.length > 0 ? Integer.parseInt(args[0]) : SeededPlatforms.COUNT;
-        time("stiff", count, new RigidPlanner(), SeededPlatforms::stiff);
-        time("slack", count, new HarnessPlanner(), SeededPlatforms::withSlack);
+        long seconds = args.length > 1 ? Long.parseLong(args[1]) : 60;
+        time("stiff", count, RigidPlanner::new, SeededPlatforms::stiff);
+        time("slack", count, () -> {
+            long end = System.nanoTime() + seconds * 1_000_000_000;
+            return new HarnessPlanner(() -> System.nanoTime() > end);
+        }, SeededPlatforms::withSlack);
+        for (int seed = 0; args.length > 2 && seed < count; seed++) {
+            Files.writeString(Path.of(args[2], "stiff" + seed + ".lp"), new DirectModel(SeededPlatforms.stiff(seed))
+                    .text(OptionalLong.empty()));
+        }
     }
 
-    private static void time(String name, int count, Planner planner, IntFunction<PlanProblem> problems) {
-        planner.plan(problems.apply(0), Cancel.NEVER);
-        planner.plan(problems.apply(1), Cancel.NEVER);
+    private static void time(String name, int count, Supplier<Planner> planners, IntFunction<PlanProblem> problems) {
+        planners.get().plan(problems.apply(0), Cancel.NEVER);
+        planners.get().plan(problems.apply(1), Cancel.NEVER);
         double[] seconds = new double[count];
         for (int seed = 0; seed < count; seed++) {
             PlanProblem problem = problems.apply(seed);
             long start = System.nanoTime();
-            HarnessPlan plan = planner.plan(problem, Cancel.NEVER);
+            HarnessPlan plan = planners.get().plan(problem, Cancel.NEVER);
             seconds[seed] = (System.nanoTime() - start) / 1e9;
             String found = plan.found().map(each -> each.excess() / 1e6 + " mm, " + each.copper() / 1e12 + " g")
                     .orElse("none");

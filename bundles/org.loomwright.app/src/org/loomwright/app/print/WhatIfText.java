@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.app.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.loomwright.app.PlanHarness.WhatIf;
+import org.loomwright.fit.plan.HarnessPlan;
+import org.loomwright.quantity.Length;
+
+/** What drives a plan, for people. */
+public final class WhatIfText {
+
+    private static final double NM_PER_M = 1e9;
+    private static final double MG_PER_G = 1e3;
+
+    private WhatIfText() {
+    }
+
+    /** What dropping each drawing would save, and what copper more excess would. */
+    public static String text(WhatIf whatIf, Palette palette, int width) {
+        HarnessPlan.Solution plan = whatIf.planned().plan().found().orElseThrow();
+        StringBuilder out = new StringBuilder("\nwhat drives ")
+                .append(Cells.printable(whatIf.planned().harness().name())).append(", planned anew each time\n\n");
+        List<String> heads = new ArrayList<>(List.of(""));
+        List<TextTable.Cell> excess = new ArrayList<>();
+        List<TextTable.Cell> copper = new ArrayList<>();
+        heads.add("as planned");
+        excess.add(TextTable.Cell.word(Millimetres.excess(new Length(plan.excess()))));
+        copper.add(TextTable.Cell.word(Long.toString(grams(plan))));
+        for (int i = 0; i < whatIf.drawings().size(); i++) {
+            Optional<HarnessPlan.Solution> without = whatIf.savings().without().get(i);
+            heads.add("without " + Cells.printable(whatIf.drawings().get(i)));
+            excess.add(TextTable.Cell.word(without.map(each -> Millimetres.excess(new Length(each.excess())))
+                    .orElse("-")));
+            copper.add(TextTable.Cell.word(without.map(each -> Long.toString(grams(each))).orElse("-")));
+        }
+        whatIf.savings().leastCopper().ifPresent(least -> {
+            heads.add("least copper");
+            excess.add(TextTable.Cell.word(Millimetres.excess(new Length(least.excess()))));
+            copper.add(TextTable.Cell.word(Long.toString(grams(least))));
+        });
+        new TextTable(heads, List.of(new TextTable.Column("excess mm", excess),
+                new TextTable.Column("copper g", copper)), palette).append(width, out);
+        return out.toString();
+    }
+
+    private static long grams(HarnessPlan.Solution plan) {
+        return Math.round(plan.copper() / NM_PER_M / MG_PER_G);
+    }
+}
