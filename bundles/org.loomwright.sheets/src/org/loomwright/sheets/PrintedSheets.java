@@ -41,6 +41,7 @@ public final class PrintedSheets implements SheetEngine {
         private final Cancel cancel;
         private final Progress progress;
         private final Typeface face = new Typeface();
+        private final PdfWriter writer = new PdfWriter(face);
         private final Composer composer;
         private final Pager pager;
         private final List<SheetFile> files = new ArrayList<>();
@@ -104,7 +105,7 @@ public final class PrintedSheets implements SheetEngine {
             }
             titles.add(document.title().toLowerCase(Locale.ROOT) + " " + document.subject());
             files.add(new SheetFile(name + ".pdf", pages.size(),
-                    new PdfWriter(face).bytes(document.title() + ", " + document.subject(), pages)));
+                    writer.bytes(document.title() + ", " + document.subject(), pages)));
             if (!document.data().isEmpty()) {
                 files.add(new SheetFile(name + ".xlsx", 0, XlsxWriter.bytes(document.data())));
                 for (int i = 0; i < document.data().size(); i++) {

@@ -125,7 +125,7 @@ public final class BoardLayout {
         /** The trunk in two rows, with no breakout in the bend. */
         private List<Point> hairpin() {
             double bend = Math.PI * radius;
-            double turn = width - radius;
+            double turn = width - radius - 1;
             List<Strand> leaving = sorted(main.name());
             for (int i = leaving.size() - 1; i >= 0; i--) {
                 double station = leaving.get(i).station();

@@ -16,6 +16,8 @@ import org.loomwright.sheets.document.Point;
 final class Flow {
 
     private static final double RULED = 9;
+    /** A picture is shrunk to what is left of a page rather than begun on the next one while this share is left. */
+    private static final double ENOUGH = 0.6;
 
     private final Typeface face;
     private final Wrapping wrapping;
@@ -211,7 +213,8 @@ final class Flow {
         Drawing drawing = picture.drawing();
         double caption = picture.caption().isEmpty() ? 0
                 : Look.line(Look.SMALL) * wrapping.lines(picture.caption(), Look.SMALL, false, width()).size() + 2;
-        double scale = Math.min(1, Math.min(width() / drawing.width(), (whole() - caption) / drawing.height()));
+        double most = room() > whole() * ENOUGH ? room() : whole();
+        double scale = Math.min(1, Math.min(width() / drawing.width(), (most - caption - 2) / drawing.height()));
         if (drawing.height() * scale + caption > room()) {
             turn();
         }

@@ -6,6 +6,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -32,9 +35,26 @@ public final class PdfWriter {
 
     private final Typeface face;
 
-    /** @param face what can be printed */
+    private final TrueTypeFont regular;
+    private final TrueTypeFont bold;
+
+    /**
+     * Reads the fonts, which takes some hundredths of a second; one writer does for many documents.
+     *
+     * @param face what can be printed
+     */
     public PdfWriter(Typeface face) {
         this.face = face;
+        this.regular = read(false);
+        this.bold = read(true);
+    }
+
+    private static TrueTypeFont read(boolean bold) {
+        try (InputStream in = Typeface.open(bold)) {
+            return new TTFParser().parse(RandomAccessReadBuffer.createBufferFromStream(in));
+        } catch (IOException e) {
+            throw new UncheckedIOException("a font cannot be read", e);
+        }
     }
 
     /** The bytes of the file. */
@@ -45,14 +65,12 @@ public final class PdfWriter {
             about.setTitle(face.printable(title));
             about.setCreator("Loomwright");
             document.setDocumentInformation(about);
-            try (InputStream regular = Typeface.open(false); InputStream bold = Typeface.open(true)) {
-                Fonts fonts = new Fonts(PDType0Font.load(document, regular, true),
-                        PDType0Font.load(document, bold, true));
-                for (Page page : pages) {
-                    add(page, document, fonts);
-                }
-                document.save(out);
+            Fonts fonts = new Fonts(PDType0Font.load(document, regular, true),
+                    PDType0Font.load(document, bold, true));
+            for (Page page : pages) {
+                add(page, document, fonts);
             }
+            document.save(out);
             return out.toByteArray();
         } catch (IOException e) {
             throw new UncheckedIOException("a document could not be put together", e);

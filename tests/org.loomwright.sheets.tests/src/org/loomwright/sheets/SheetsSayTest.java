@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.sheets;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.loomwright.app.OpenProject.Opened;
+import org.loomwright.sheets.page.Paper;
+
+/** What the documents say of the Orrin, read back by poppler's pdftotext. */
+class SheetsSayTest {
+
+    private static final String ESTATE = "year 1970 and estate and towBar and deluxe";
+    private static Examples examples;
+    private static Opened orrin;
+
+    @TempDir
+    private Path folder;
+
+    @BeforeAll
+    static void open() throws Exception {
+        examples = new Examples();
+        orrin = examples.example("orrin");
+    }
+
+    private String text(String kit, String vehicles, SheetKind kind, String file) throws Exception {
+        Map<String, Path> files = Examples.write(folder,
+                examples.files(orrin, kit, vehicles, SheetChoice.of(Paper.A4, kind)));
+        return Outside.text(files.get(file)).replaceAll("\\s+", " ");
+    }
+
+    @Test
+    @Tag("outside")
+    void anEstateIsToldWhichBranchIsCappedAndWhereItIsParked() throws Exception {
+        String text = text("rearKit", ESTATE, SheetKind.INSTALLATION, "rearKit-installation.pdf");
+        assertTrue(text.contains("Branch bPlate: put a cap on its end, tape it, parked at Ground stud, right of the"
+                + " boot"), text);
+        assertTrue(text.contains("plug P2 Tailgate lead into Number plate lamp of the tailgate"), text);
+        assertFalse(text.contains("plug P1"), "the lamp on the bumper is for other bodies");
+        assertTrue(text.indexOf("Disconnect the battery's ground first") < text.indexOf("What is in the box"),
+                "cautions first");
+        assertTrue(text.contains("Rear body, estate, 1970") || text.contains("rearEstate70"), "what comes out");
+        assertFalse(text.contains("rearCoupe"), "the coupe's wiring is not in an estate");
+    }
+
+    @Test
+    @Tag("outside")
+    void looseFusesAreCountedAgainstTheirSockets() throws Exception {
+        Map<String, Path> files = Examples.write(folder,
+                examples.files(orrin, "frontKit", "", SheetChoice.of(Paper.A4, SheetKind.PARTS)));
+        List<String> records = Outside.records(files.get("frontKit-parts-and-bags.csv"));
+        List<String> fuses = records.stream().filter(each -> each.contains("\tblade7_5\t")
+                && each.startsWith("Bag ")).toList();
+        assertEquals(1, fuses.size(), records.toString());
+        assertTrue(fuses.getFirst().startsWith("Bag B, fuses and links\t4\tpc\t"), fuses.getFirst());
+        assertTrue(fuses.getFirst().contains("4 used: F1 of front, F2 of front, F3 of front, F4 of front"),
+                fuses.getFirst());
+    }
+
+    @Test
+    @Tag("outside")
+    void theOldNumberAndColourLeadToOurs() throws Exception {
+        String text = text("frontKit", "year 1970", SheetKind.APPLICATION, "frontKit-application.pdf");
+        assertTrue(text.contains("56b YE"), text);
+        assertTrue(text.contains("16 DIP L"), text);
+        assertTrue(text.contains("not on this sheet, because"), text);
+        assertTrue(text.contains("Flasher and hazard light kit (flasherKit)"), text);
+    }
+
+    @Test
+    @Tag("outside")
+    void everyWireStandsInTheDiagramOfItsCircuit() throws Exception {
+        Map<String, Path> files = Examples.write(folder,
+                examples.files(orrin, "front", "year 1970 and halogen", SheetChoice.of(Paper.A4, SheetKind.CIRCUITS)));
+        String text = Outside.text(files.get("front-circuit-diagrams.pdf"));
+        examples.order(orrin, "front", "year 1970 and halogen").harnesses().getFirst().pieces().forEach(piece ->
+                assertTrue(text.contains(piece.wire() + " " + piece.colour() + " " + piece.written()), piece.wire()));
+    }
+
+    @Test
+    @Tag("outside")
+    void theStampIsOnEveryPage() throws Exception {
+        SheetChoice stamped = new SheetChoice(EnumSet.of(SheetKind.WIRE_LIST), Paper.LETTER,
+                Optional.of("HAS ERRORS"), SheetChoice.USUAL_BOARD);
+        List<SheetFile> files = examples.files(orrin, "front", "", stamped);
+        Path pdf = Examples.write(folder, files).get("front-wire-list.pdf");
+        Outside.needs("pdftoppm");
+        Outside.run("pdftoppm", "-r", "40", pdf.toString(), folder.resolve("page").toString());
+        int pages = 0;
+        try (Stream<Path> pictures = Files.list(folder)) {
+            for (Path picture : pictures.filter(each -> each.toString().endsWith(".ppm")).toList()) {
+                byte[] bytes = Files.readAllBytes(picture);
+                int red = 0;
+                for (int i = 15; i + 2 < bytes.length; i += 3) {
+                    boolean stamp = (bytes[i] & 255) == 225 && (bytes[i + 1] & 255) == 140
+                            && (bytes[i + 2] & 255) == 140;
+                    red += stamp ? 1 : 0;
+                }
+                assertTrue(red > 150, picture + " has " + red + " dots of the stamp's ink");
+                pages++;
+            }
+        }
+        assertEquals(files.getFirst().pages(), pages);
+    }
+
+    @Test
+    @Tag("outside")
+    void otherAlphabetsArePrintedAndWhatNoFontHasIsAQuestionMark() throws Exception {
+        Opened opened = examples.text(folder, """
+                platform p "P" {
+                    place a
+                    place b
+                }
+                harness h "Ωμέγα Жгут \u96fb" of p {
+                    datum a
+                    branch lead from a to b 300 mm
+                    connector A "Überlanges" at a
+                    connector B at b
+                    circuit 1 "%s" RD {
+                        wire a 1 mm2 from A:1 to B:1
+                    }
+                }
+                """.formatted("A-word-that-is-far-too-long-for-any-column-of-the-list-".repeat(4)));
+        Map<String, Path> files = Examples.write(folder, examples.files(opened, "h", "",
+                SheetChoice.of(Paper.A4, SheetKind.WIRE_LIST)));
+        List<Outside.Word> words = Outside.words(files.get("h-wire-list.pdf"));
+        String text = String.join(" ", words.stream().map(Outside.Word::text).toList());
+        assertTrue(text.contains("Ωμέγα Жгут ?"), text);
+        for (Outside.Word word : words) {
+            assertTrue(word.right() < 297 / 25.4 * 72 - 30, word.toString());
+        }
+    }
+}
