@@ -49,7 +49,7 @@ final class SheetsPrinting {
         try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {
             opened = Desk.open(language, door, List.of(arguments.matchedPositionalValue(0, "")), progress).getFirst();
             printed = new PrintSheets(StandardRules.engine(Desk.threads()), StandardRules.book().infos(),
-                    new ChainJudge(), new PrintedSheets()).print(opened, asked, language.reader(), choice,
+                    new ChainJudge(), new PrintedSheets(Desk.threads())).print(opened, asked, language.reader(), choice,
                             flags.settings(), Cancel.NEVER, progress);
         }
         if (printed.files().isEmpty()) {

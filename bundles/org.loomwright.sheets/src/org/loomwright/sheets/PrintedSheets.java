@@ -6,6 +6,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.Progress;
 import org.loomwright.sheets.compose.Composer;
@@ -24,96 +30,147 @@ import org.loomwright.sheets.write.SvgWriter;
 import org.loomwright.sheets.write.XlsxWriter;
 
 /**
- * Makes all documents as PDF, those that are lists also as XLSX and CSV. The whole set is held in memory. Safe for use
- * by several threads; equal input gives equal bytes.
+ * Makes all documents as PDF, those that are lists also as XLSX and CSV, several at a time. The whole set is held in
+ * memory. Safe for use by several threads; equal input gives equal bytes, whatever the number of threads.
  */
 public final class PrintedSheets implements SheetEngine {
 
-    @Override
-    public List<SheetFile> make(Order order, SheetChoice choice, Cancel cancel, Progress progress) {
-        return new Run(order, choice, cancel, progress).files();
+    private final int threads;
+
+    /** @param threads the most threads to print with, at least 1 */
+    public PrintedSheets(int threads) {
+        this.threads = threads;
     }
 
-    /** One set in the making. */
-    private static final class Run {
-        private final Order order;
-        private final SheetChoice choice;
-        private final Cancel cancel;
-        private final Progress progress;
+    /** A document to print, and what prints it. */
+    private record Job(SheetKind kind, Function<Press, Printed> work) {
+    }
+
+    /** A document that is printed; the names of its files begin with the name of the document. */
+    private record Printed(String name, String title, List<SheetFile> files) {
+    }
+
+    @Override
+    public List<SheetFile> make(Order order, SheetChoice choice, Cancel cancel, Progress progress) {
+        List<Job> jobs = new ArrayList<>(jobs(order));
+        jobs.removeIf(job -> !choice.kinds().contains(job.kind()));
+        List<Printed> printed = new ArrayList<>(all(jobs, order, choice, cancel, progress));
+        if (choice.kinds().contains(SheetKind.COVER)) {
+            List<String> titles = printed.stream().map(Printed::title).toList();
+            printed.addFirst(new Press(order, choice).print(press -> press.composer.cover(titles)));
+        }
+        Set<String> taken = new HashSet<>();
+        List<SheetFile> files = new ArrayList<>();
+        for (Printed each : printed) {
+            String name = each.name();
+            for (int i = 2; !taken.add(name.toLowerCase(Locale.ROOT)); i++) {
+                name = each.name() + "-" + i;
+            }
+            for (SheetFile file : each.files()) {
+                files.add(new SheetFile(name + file.name().substring(each.name().length()), file.pages(),
+                        file.bytes()));
+            }
+        }
+        return List.copyOf(files);
+    }
+
+    private static List<Job> jobs(Order order) {
+        List<Job> jobs = new ArrayList<>();
+        jobs.add(new Job(SheetKind.APPLICATION, press -> press.print(each -> each.composer.application())));
+        jobs.add(new Job(SheetKind.INSTALLATION, press -> press.print(each -> each.composer.installation())));
+        jobs.add(new Job(SheetKind.PARTS, press -> press.print(each -> each.composer.parts())));
+        jobs.add(new Job(SheetKind.TAGS, press -> press.print(each -> each.composer.tags())));
+        for (LaidHarness harness : order.harnesses()) {
+            jobs.add(new Job(SheetKind.WIRE_LIST, press -> press.print(each -> each.composer.wireList(harness))));
+            jobs.add(new Job(SheetKind.CRIMPS, press -> press.print(each -> each.composer.crimps(harness))));
+            jobs.add(new Job(SheetKind.FORMBOARD, press -> press.board(harness)));
+            jobs.add(new Job(SheetKind.END_VIEWS, press -> press.print(each -> each.composer.endViews(harness))));
+            jobs.add(new Job(SheetKind.CIRCUITS, press -> press.print(each -> each.composer.circuits(harness))));
+            jobs.add(new Job(SheetKind.CONTINUITY, press -> press.print(each -> each.composer.continuity(harness))));
+            jobs.add(new Job(SheetKind.TRAVELLER, press -> press.print(each -> each.composer.traveller(harness))));
+        }
+        return jobs;
+    }
+
+    /** Does jobs, each thread with a press of its own; the results are in the order of the jobs. */
+    private List<Printed> all(List<Job> jobs, Order order, SheetChoice choice, Cancel cancel, Progress progress) {
+        Printed[] results = new Printed[jobs.size()];
+        AtomicInteger next = new AtomicInteger();
+        Runnable worker = () -> {
+            Press press = null;
+            for (int i = next.getAndIncrement(); i < results.length; i = next.getAndIncrement()) {
+                cancel.check();
+                progress.report("printing the " + jobs.get(i).kind().word().replace('-', ' '), i, results.length);
+                press = press == null ? new Press(order, choice) : press;
+                results[i] = jobs.get(i).work().apply(press);
+            }
+        };
+        int crew = Math.max(1, Math.min(threads, jobs.size()));
+        try (ExecutorService pool = Executors.newFixedThreadPool(crew)) {
+            List<Future<?>> working = new ArrayList<>();
+            for (int i = 0; i < crew; i++) {
+                working.add(pool.submit(worker));
+            }
+            for (Future<?> each : working) {
+                each.get();
+            }
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof RuntimeException reason) {
+                throw reason;
+            }
+            if (e.getCause() instanceof Error reason) {
+                throw reason;
+            }
+            throw new IllegalStateException(e.getCause());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("interrupted while sheets were printed", e);
+        }
+        return List.of(results);
+    }
+
+    /** All that one thread prints with. */
+    private static final class Press {
         private final Typeface face = new Typeface();
         private final PdfWriter writer = new PdfWriter(face);
         private final Composer composer;
         private final Pager pager;
-        private final List<SheetFile> files = new ArrayList<>();
-        private final List<String> titles = new ArrayList<>();
-        private final Set<String> taken = new HashSet<>();
-        private final int steps;
-        private int done;
+        private final SheetChoice choice;
 
-        Run(Order order, SheetChoice choice, Cancel cancel, Progress progress) {
-            this.order = order;
+        Press(Order order, SheetChoice choice) {
             this.choice = choice;
-            this.cancel = cancel;
-            this.progress = progress;
             this.composer = new Composer(order, face);
             this.pager = new Pager(face, choice.paper(), new TitleBlock(order.title() + " (" + order.name() + ")",
                     order.revision(), order.sources(), order.words(), choice.stamp()));
-            this.steps = choice.kinds().size() * Math.max(1, order.harnesses().size());
         }
 
-        List<SheetFile> files() {
-            step(SheetKind.APPLICATION, () -> print(composer.application()));
-            step(SheetKind.INSTALLATION, () -> print(composer.installation()));
-            step(SheetKind.PARTS, () -> print(composer.parts()));
-            step(SheetKind.TAGS, () -> print(composer.tags()));
-            for (LaidHarness harness : order.harnesses()) {
-                step(SheetKind.WIRE_LIST, () -> print(composer.wireList(harness)));
-                step(SheetKind.CRIMPS, () -> print(composer.crimps(harness)));
-                step(SheetKind.FORMBOARD, () -> board(harness));
-                step(SheetKind.END_VIEWS, () -> print(composer.endViews(harness)));
-                step(SheetKind.CIRCUITS, () -> print(composer.circuits(harness)));
-                step(SheetKind.CONTINUITY, () -> print(composer.continuity(harness)));
-                step(SheetKind.TRAVELLER, () -> print(composer.traveller(harness)));
-            }
-            List<SheetFile> rest = List.copyOf(files);
-            files.clear();
-            step(SheetKind.COVER, () -> print(composer.cover(List.copyOf(titles))));
-            files.addAll(rest);
-            return List.copyOf(files);
+        Printed print(Function<Press, Document> document) {
+            return print(document.apply(this), List.of());
         }
 
-        private void step(SheetKind kind, Runnable work) {
-            if (choice.kinds().contains(kind)) {
-                cancel.check();
-                progress.report("printing the " + kind.word().replace('-', ' '), Math.min(done++, steps), steps);
-                work.run();
-            }
-        }
-
-        private void board(LaidHarness harness) {
+        Printed board(LaidHarness harness) {
             Formboard formboard = composer.formboard(harness, pager, choice.board().width(), choice.board().height());
-            print(formboard.document());
-            files.add(new SheetFile(formboard.document().name() + ".svg", 0, new SvgWriter(face).bytes(
-                    formboard.document().title() + ", " + formboard.document().subject(), formboard.board())));
+            Document document = formboard.document();
+            return print(document, List.of(new SheetFile(document.name() + ".svg", 0, new SvgWriter(face).bytes(
+                    document.title() + ", " + document.subject(), formboard.board()))));
         }
 
-        private void print(Document document) {
+        private Printed print(Document document, List<SheetFile> more) {
             List<Page> pages = pager.pages(document);
-            String name = document.name();
-            for (int i = 2; !taken.add(name.toLowerCase(Locale.ROOT)); i++) {
-                name = document.name() + "-" + i;
-            }
-            titles.add(document.title().toLowerCase(Locale.ROOT) + " " + document.subject());
-            files.add(new SheetFile(name + ".pdf", pages.size(),
+            List<SheetFile> files = new ArrayList<>();
+            files.add(new SheetFile(document.name() + ".pdf", pages.size(),
                     writer.bytes(document.title() + ", " + document.subject(), pages)));
             if (!document.data().isEmpty()) {
-                files.add(new SheetFile(name + ".xlsx", 0, XlsxWriter.bytes(document.data())));
+                files.add(new SheetFile(document.name() + ".xlsx", 0, XlsxWriter.bytes(document.data())));
                 for (int i = 0; i < document.data().size(); i++) {
                     Block.Grid grid = document.data().get(i);
-                    files.add(new SheetFile(name + (i == 0 ? "" : "-" + grid.name().replace(' ', '-')) + ".csv", 0,
-                            CsvWriter.bytes(grid)));
+                    files.add(new SheetFile(document.name() + (i == 0 ? "" : "-" + grid.name().replace(' ', '-'))
+                            + ".csv", 0, CsvWriter.bytes(grid)));
                 }
             }
+            files.addAll(more);
+            return new Printed(document.name(), document.title().toLowerCase(Locale.ROOT) + " " + document.subject(),
+                    files);
         }
     }
 }

@@ -29,9 +29,19 @@ public final class Examples {
             .normalize();
 
     private final SourceReader reader = LoomReader.create();
-    private final PrintSheets print = new PrintSheets(
-            (project, settings, cancel, progress) -> new Report(List.of(), new Report.Work(0, 0, 0)),
-            StandardRules.book().infos(), new ChainJudge(), new PrintedSheets());
+    private final PrintSheets print;
+
+    /** Prints with one thread. */
+    public Examples() {
+        this(1);
+    }
+
+    /** Prints with so many threads. */
+    public Examples(int threads) {
+        print = new PrintSheets(
+                (project, settings, cancel, progress) -> new Report(List.of(), new Report.Work(0, 0, 0)),
+                StandardRules.book().infos(), new ChainJudge(), new PrintedSheets(threads));
+    }
 
     /** A project of {@code docs/examples}. */
     public OpenProject.Opened example(String name) throws BadCall {

@@ -34,7 +34,9 @@ public final class DiagramLayout {
 
     /** Lays boxes and wires out. */
     public Diagram lay(List<Diagram.Node> nodes, List<Diagram.Edge> edges) {
-        LayoutMetaDataService.initElkReflect();
+        synchronized (LayoutMetaDataService.class) {
+            LayoutMetaDataService.initElkReflect(); // a register of the library that all threads share
+        }
         ElkNode graph = ElkGraphUtil.createGraph();
         graph.setProperty(LayeredOptions.DIRECTION, Direction.RIGHT);
         graph.setProperty(LayeredOptions.EDGE_ROUTING, EdgeRouting.ORTHOGONAL);
