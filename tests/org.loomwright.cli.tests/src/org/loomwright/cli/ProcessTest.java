@@ -59,7 +59,7 @@ class ProcessTest {
     }
 
     /** The class path of this test, however it was started. */
-    private static String classPath() {
+    static String classPath() {
         if (!(Main.class.getClassLoader() instanceof URLClassLoader loader)) {
             return System.getProperty("java.class.path");
         }

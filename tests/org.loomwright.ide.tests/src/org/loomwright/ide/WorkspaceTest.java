@@ -51,7 +51,7 @@ class WorkspaceTest {
     }
 
     private Workspace workspace(Duration pause) {
-        Listener listener = (file, version, findings) -> {
+        Listener listener = (file, version, moment, findings) -> {
             heard.put(file.getFileName().toString(), findings);
             versions.put(file.getFileName().toString(), version);
         };

@@ -4,6 +4,7 @@ package org.loomwright.ide.session;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalInt;
+import org.loomwright.ide.project.Moment;
 import org.loomwright.rules.Finding;
 
 /** Hears what a workspace finds. Called by one thread at a time, never by one that draws a window. */
@@ -14,9 +15,10 @@ public interface Listener {
      *
      * @param file     the file
      * @param version  that of the editor's text that they are about; empty when no editor has the file open
+     * @param moment   the project that they were found in, with the texts that their spans count in
      * @param findings those that count, and nothing of what was said before
      */
-    void findings(Path file, OptionalInt version, List<Finding> findings);
+    void findings(Path file, OptionalInt version, Moment moment, List<Finding> findings);
 
     /** Everything is checked as the texts are now. */
     default void settled(Path project) {

@@ -181,13 +181,13 @@ final class ProjectSession {
             Published before = published.put(name, next);
             boolean first = before == null && (buffer != null || !findings.isEmpty());
             if (first || before != null && !same(before, next)) {
-                listener.findings(root.resolve(name), next.version(), next.findings());
+                listener.findings(root.resolve(name), next.version(), moment, next.findings());
             }
         });
         List<String> gone = published.keySet().stream().filter(name -> !now.containsKey(name)).toList();
         gone.forEach(name -> {
             if (!published.remove(name).findings().isEmpty()) {
-                listener.findings(root.resolve(name), OptionalInt.empty(), List.of());
+                listener.findings(root.resolve(name), OptionalInt.empty(), moment, List.of());
             }
         });
     }
@@ -201,7 +201,7 @@ final class ProjectSession {
         disturb();
         published.forEach((name, last) -> {
             if (!last.findings().isEmpty()) {
-                listener.findings(root.resolve(name), OptionalInt.empty(), List.of());
+                listener.findings(root.resolve(name), OptionalInt.empty(), moment, List.of());
             }
         });
         published.clear();

@@ -3,6 +3,7 @@ package org.loomwright.ide.session;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.ThreadFactory;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.loomwright.app.EditSession;
 import org.loomwright.harness.link.Project;
 import org.loomwright.ide.project.Moment;
@@ -141,13 +143,13 @@ public final class Workspace implements AutoCloseable {
         return ask(() -> of(plain), session -> session.name(plain), question);
     }
 
-    /** Asks every open project. */
+    /** Asks every open project; instead of the name of a file the question gets the path of the project's folder. */
     public <T> List<CompletableFuture<T>> askAll(Question<T> question) {
-        return projects.values().stream().sorted(java.util.Comparator.comparing(ProjectSession::root))
-                .map(session -> ask(() -> session, each -> "", question)).toList();
+        return projects.values().stream().sorted(Comparator.comparing(ProjectSession::root))
+                .map(session -> ask(() -> session, each -> each.root().toString(), question)).toList();
     }
 
-    private <T> CompletableFuture<T> ask(java.util.function.Supplier<ProjectSession> of,
+    private <T> CompletableFuture<T> ask(Supplier<ProjectSession> of,
             Function<ProjectSession, String> name, Question<T> question) {
         CompletableFuture<T> answer = new CompletableFuture<>();
         write(() -> {
@@ -217,9 +219,9 @@ public final class Workspace implements AutoCloseable {
         ProjectSession known = ofFile.get(file);
         if (known == null) {
             Optional<Path> bound = folders.stream().filter(file::startsWith)
-                    .max(java.util.Comparator.comparingInt(Path::getNameCount));
+                    .max(Comparator.comparingInt(Path::getNameCount));
             Optional<Path> open = projects.keySet().stream().filter(file::startsWith)
-                    .max(java.util.Comparator.comparingInt(Path::getNameCount));
+                    .max(Comparator.comparingInt(Path::getNameCount));
             known = session(open.orElseGet(() -> ProjectRoots.of(file, bound)));
             ofFile.put(file, known);
         }

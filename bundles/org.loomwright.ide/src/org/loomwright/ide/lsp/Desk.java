@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.ide.lsp;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
+import org.eclipse.lsp4j.jsonrpc.messages.ResponseError;
+import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
+import org.loomwright.ide.session.Question;
+import org.loomwright.ide.session.Workspace;
+import org.loomwright.quantity.Cancelled;
+
+/** Asks the workspace, and turns what can go wrong into answers of the protocol. */
+final class Desk implements AutoCloseable {
+
+    private volatile Workspace workspace;
+
+    void open(Workspace opened) {
+        workspace = opened;
+    }
+
+    Optional<Workspace> workspace() {
+        return Optional.ofNullable(workspace);
+    }
+
+    /** An answer about a file; {@code none} for one that is no file. */
+    <T> CompletableFuture<T> ask(Optional<Path> file, T none, Question<T> question) {
+        Workspace asked = workspace;
+        return file.isEmpty() || asked == null ? CompletableFuture.completedFuture(none)
+                : answer(asked.ask(file.get(), question));
+    }
+
+    /** Answers of all projects, in one list. */
+    <T> CompletableFuture<List<T>> askAll(Question<List<T>> question) {
+        Workspace asked = workspace;
+        List<CompletableFuture<List<T>>> answers = asked == null ? List.of() : asked.askAll(question);
+        return answer(CompletableFuture.allOf(answers.toArray(CompletableFuture[]::new)).thenApply(done -> {
+            List<T> all = new ArrayList<>();
+            answers.forEach(each -> all.addAll(each.join()));
+            return all;
+        }));
+    }
+
+    private static <T> CompletableFuture<T> answer(CompletableFuture<T> asked) {
+        CompletableFuture<T> answer = asked.exceptionally(failed -> {
+            throw new ResponseErrorException(error(failed));
+        });
+        answer.whenComplete((done, failed) -> {
+            if (answer.isCancelled()) {
+                asked.cancel(true);
+            }
+        });
+        return answer;
+    }
+
+    private static ResponseError error(Throwable failed) {
+        Throwable cause = failed instanceof CompletionException ? failed.getCause() : failed;
+        return switch (cause) {
+            case ResponseErrorException known -> known.getResponseError();
+            case CancellationException gone -> new ResponseError(ResponseErrorCode.RequestCancelled, "cancelled", null);
+            case Cancelled changed -> new ResponseError(ResponseErrorCode.ContentModified,
+                    "the text changed meanwhile", null);
+            default -> new ResponseError(ResponseErrorCode.InternalError, "a fault of Loomwright ("
+                    + cause.getClass().getSimpleName() + ")", null);
+        };
+    }
+
+    @Override
+    public void close() {
+        Workspace closed = workspace;
+        workspace = null;
+        if (closed != null) {
+            closed.close();
+        }
+    }
+}

@@ -1,0 +1,172 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.ide.lsp;
+
+import java.io.IOException;
+import java.io.PipedInputStream;
+import java.io.PipedOutputStream;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Predicate;
+import org.eclipse.lsp4j.ClientCapabilities;
+import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.DidChangeTextDocumentParams;
+import org.eclipse.lsp4j.DidOpenTextDocumentParams;
+import org.eclipse.lsp4j.InitializeParams;
+import org.eclipse.lsp4j.InitializeResult;
+import org.eclipse.lsp4j.InitializedParams;
+import org.eclipse.lsp4j.MessageActionItem;
+import org.eclipse.lsp4j.MessageParams;
+import org.eclipse.lsp4j.Position;
+import org.eclipse.lsp4j.PublishDiagnosticsParams;
+import org.eclipse.lsp4j.Range;
+import org.eclipse.lsp4j.ShowMessageRequestParams;
+import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
+import org.eclipse.lsp4j.TextDocumentIdentifier;
+import org.eclipse.lsp4j.TextDocumentItem;
+import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
+import org.eclipse.lsp4j.WorkspaceFolder;
+import org.eclipse.lsp4j.launch.LSPLauncher;
+import org.eclipse.lsp4j.services.LanguageClient;
+import org.eclipse.lsp4j.services.LanguageServer;
+import org.loomwright.ide.Bench;
+import org.loomwright.ide.session.Pace;
+import org.loomwright.rules.BookRuleEngine;
+import org.loomwright.rules.Settings;
+
+/** A client of the protocol's library with a server over pipes; it remembers what it was told. */
+final class Client implements LanguageClient, AutoCloseable {
+
+    private static final int PIPE = 1 << 20;
+
+    private final Map<String, List<Diagnostic>> diagnostics = new ConcurrentHashMap<>();
+    private final List<String> messages = new CopyOnWriteArrayList<>();
+    private final Path root;
+    private final PipedOutputStream toServer;
+    private final LanguageServer server;
+    private final CompletableFuture<Serving.End> end;
+    private InitializeResult greeting;
+    private int version;
+
+    Client(Path root, BookRuleEngine engine) throws Exception {
+        this.root = root;
+        PipedInputStream fromClient = new PipedInputStream(PIPE);
+        toServer = new PipedOutputStream(fromClient);
+        PipedInputStream fromServer = new PipedInputStream(PIPE);
+        PipedOutputStream toClient = new PipedOutputStream(fromServer);
+        Serving serving = new Serving(() -> Bench.READER, () -> engine, Settings.TIMELESS,
+                new Pace(Duration.ofMillis(20), Duration.ZERO), "test");
+        end = CompletableFuture.supplyAsync(() -> serving.serve(fromClient, toClient));
+        var launcher = LSPLauncher.createClientLauncher(this, fromServer, toServer);
+        launcher.startListening();
+        server = launcher.getRemoteProxy();
+    }
+
+    Client greet() throws Exception {
+        InitializeParams params = new InitializeParams();
+        params.setCapabilities(new ClientCapabilities());
+        params.setWorkspaceFolders(List.of(new WorkspaceFolder(root.toUri().toString(), "test")));
+        greeting = server.initialize(params).get(60, TimeUnit.SECONDS);
+        server.initialized(new InitializedParams());
+        return this;
+    }
+
+    InitializeResult greeting() {
+        return greeting;
+    }
+
+    LanguageServer server() {
+        return server;
+    }
+
+    String uri(String name) {
+        return root.resolve(name).toUri().toString();
+    }
+
+    TextDocumentIdentifier id(String name) {
+        return new TextDocumentIdentifier(uri(name));
+    }
+
+    void open(String name, String text) {
+        server.getTextDocumentService().didOpen(new DidOpenTextDocumentParams(
+                new TextDocumentItem(uri(name), "loom", ++version, text)));
+    }
+
+    /** Replaces a stretch. */
+    void change(String name, Range range, String text) {
+        server.getTextDocumentService().didChange(new DidChangeTextDocumentParams(
+                new VersionedTextDocumentIdentifier(uri(name), ++version),
+                new ArrayList<>(List.of(new TextDocumentContentChangeEvent(range, text)))));
+    }
+
+    /** The position of a piece of a text, plus some characters. */
+    static Position at(String text, String piece, int plus) {
+        int offset = text.indexOf(piece) + plus;
+        String before = text.substring(0, offset);
+        int line = (int) before.chars().filter(c -> c == '\n').count();
+        return new Position(line, offset - before.lastIndexOf('\n') - 1);
+    }
+
+    List<Diagnostic> until(String name, Predicate<List<Diagnostic>> condition) throws InterruptedException {
+        long deadline = System.nanoTime() + TimeUnit.SECONDS.toNanos(120);
+        while (System.nanoTime() < deadline) {
+            List<Diagnostic> now = diagnostics.get(uri(name));
+            if (now != null && condition.test(now)) {
+                return now;
+            }
+            Thread.sleep(10);
+        }
+        throw new AssertionError("diagnostics of " + name + " are " + diagnostics.get(uri(name)) + ", " + messages);
+    }
+
+    List<String> messages() {
+        return messages;
+    }
+
+    Serving.End leave() throws Exception {
+        server.shutdown().get(60, TimeUnit.SECONDS);
+        server.exit();
+        return end.get(60, TimeUnit.SECONDS);
+    }
+
+    Serving.End hangUp() throws Exception {
+        toServer.close();
+        return end.get(60, TimeUnit.SECONDS);
+    }
+
+    @Override
+    public void close() throws IOException {
+        toServer.close();
+    }
+
+    @Override
+    public void publishDiagnostics(PublishDiagnosticsParams params) {
+        diagnostics.put(params.getUri(), params.getDiagnostics());
+    }
+
+    @Override
+    public void telemetryEvent(Object object) {
+        throw new AssertionError("nothing is sent to anybody");
+    }
+
+    @Override
+    public void showMessage(MessageParams params) {
+        messages.add(params.getMessage());
+    }
+
+    @Override
+    public CompletableFuture<MessageActionItem> showMessageRequest(ShowMessageRequestParams params) {
+        return CompletableFuture.completedFuture(null);
+    }
+
+    @Override
+    public void logMessage(MessageParams params) {
+        messages.add(params.getMessage());
+    }
+}
