@@ -82,7 +82,10 @@ public final class Completion {
             case "Position" -> ofPlatform(asked, offers, Symbol.Kind.POSITION);
             case "GroundNode" -> ofPlatform(asked, offers, Symbol.Kind.GROUND);
             case "Mode" -> ofPlatform(asked, offers, Symbol.Kind.MODE);
-            case "Device" -> ofPlatform(asked, offers, Symbol.Kind.DEVICE);
+            case "Device" -> {
+                offers.add(Kind.OTHER, "engine", "whether it runs", "", 0);
+                ofPlatform(asked, offers, Symbol.Kind.DEVICE);
+            }
             case "Branch" -> declared(asked, offers, Kind.POINT, asked.around().wiring(), Symbol.Kind.RUN);
             case "Run" -> declared(asked, offers, Kind.POINT, asked.around().wiring(), Symbol.Kind.RUN);
             case "Breakout" -> declared(asked, offers, Kind.POINT, asked.around().wiring(), Symbol.Kind.BREAKOUT);
