@@ -60,6 +60,11 @@ public final class Bench {
         return bench;
     }
 
+    /** No file yet. */
+    public static Bench empty() {
+        return new Bench();
+    }
+
     /** One file. */
     public static Bench of(String file, String text) {
         return new Bench().with(file, text);

@@ -35,6 +35,23 @@ class CompletionTest {
                 Bench.texts(Services.complete(Bench.of("a.loom", "").moment(), "a.loom", 0, Cancel.NEVER)));
     }
 
+    /** Whoever does not know the language yet reads there what a line looks like and what it says. */
+    @Test
+    void theFirstWordOfALineComesWithItsForm() {
+        String text = "platform p {\n    mode m {\n    }\n    device d {\n    }\n}\ncatalogue c {\n    lamp l {\n"
+                + "    }\n}\ndrawing d of p {\n    trunk t {\n    }\n    connector A {\n    }\n    circuit 1 {\n"
+                + "        wire a {\n        }\n    }\n}\nharness h of p {\n}\nkit k {\n}\npractice q {\n}\n";
+        Bench bench = Bench.of("a.loom", text);
+        int asked = 0;
+        for (int at = text.indexOf('\n'); at >= 0; at = text.indexOf('\n', at + 1)) {
+            for (Proposal each : Services.complete(bench.moment(), "a.loom", at + 1, Cancel.NEVER)) {
+                assertFalse(each.detail().isEmpty() || each.more().isEmpty(), each::toString);
+                asked++;
+            }
+        }
+        assertTrue(asked > 100, "" + asked);
+    }
+
     @Test
     void aCavityIsProposedWhenNoWireIsInIt() {
         assertEquals(List.of("7", "9", "10", "11", "12"), after(FRONT, WIRE, "        wire q 14 ga from J1:"));

@@ -18,25 +18,6 @@ import org.loomwright.quantity.Cancel;
 /** Texts that nobody wants to meet: very long, wrong on every line, changed at random. */
 class HardTextsTest {
 
-    /** A project in one file with about so many lines. */
-    static String large(int lines) {
-        StringBuilder text = new StringBuilder("platform p {\n    years 1964 .. 1971\n    option heater\n"
-                + "    place box\n    place end\n}\ncatalogue c {\n    housing block {\n        cavities 1 .. 40\n    }\n"
-                + "}\n");
-        for (int d = 0; text.chars().filter(c -> c == '\n').count() < lines; d++) {
-            text.append("drawing d").append(d).append(" of p when year = ").append(1964 + d % 8)
-                    .append(" {\n    datum box\n    trunk main {\n        breakout out at 300 mm\n    }\n")
-                    .append("    branch b from out to end 100 mm\n")
-                    .append("    connector A at box is block\n    connector B on b is block\n");
-            for (int w = 0; w < 20; w++) {
-                text.append("    circuit ").append(w).append(" BK {\n        wire a 18 ga from A:").append(w + 1)
-                        .append(" to B:").append(w + 1).append(w % 3 == 0 ? " when heater\n" : "\n").append("    }\n");
-            }
-            text.append("}\n");
-        }
-        return text.toString();
-    }
-
     private static void askEverything(Moment moment, String file, int offset) {
         Services.complete(moment, file, offset, Cancel.NEVER);
         Services.hover(moment, file, offset, Cancel.NEVER);
@@ -48,7 +29,7 @@ class HardTextsTest {
 
     @Test
     void aFileOf50000LinesIsServed() {
-        String text = large(50_000);
+        String text = LargeText.of(50_000);
         Bench bench = Bench.of("large.loom", text);
         Moment moment = bench.moment();
         assertEquals(List.of(), moment.project().problems());

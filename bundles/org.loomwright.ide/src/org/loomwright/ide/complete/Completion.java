@@ -2,8 +2,10 @@
 package org.loomwright.ide.complete;
 
 import java.util.List;
+import java.util.Optional;
 import org.loomwright.harness.Limit;
 import org.loomwright.ide.complete.Proposal.Kind;
+import org.loomwright.ide.hover.Constructs;
 import org.loomwright.ide.names.Symbol;
 import org.loomwright.ide.project.Moment;
 import org.loomwright.lang.words.Slot;
@@ -40,8 +42,7 @@ public final class Completion {
 
     private static void offer(Slot slot, Asked asked, Offers offers) {
         switch (slot.sort()) {
-            case KEYWORD -> offers.add(Kind.KEYWORD, slot.word(), "", "",
-                    asked.expected().before().isEmpty() ? 0 : WORDS_LAST);
+            case KEYWORD -> keyword(slot, asked.expected().before().isEmpty(), offers);
             case MARK -> {
                 if (slot.feature().equals("relation")) {
                     offers.add(Kind.KEYWORD, slot.word(), "", "", 1);
@@ -53,6 +54,13 @@ public final class Completion {
             case COLOUR -> ColourOffers.add(slot, asked, offers);
             default -> { }
         }
+    }
+
+    /** The first word of a line comes with what the line looks like. */
+    private static void keyword(Slot slot, boolean first, Offers offers) {
+        Optional<Constructs.Construct> construct = first ? Constructs.of(slot.rule()) : Optional.empty();
+        offers.add(Kind.KEYWORD, slot.word(), construct.map(Constructs.Construct::meaning).orElse(""),
+                construct.map(Constructs.Construct::form).orElse(""), first ? 0 : WORDS_LAST);
     }
 
     private static void reference(Slot slot, Asked asked, Offers offers) {

@@ -50,10 +50,10 @@ public final class Hovers {
         }
         if (word.get().slot().sort() == Sort.KEYWORD && word.get().equals(line.get().words().getFirst())) {
             Optional<Word> name = line.get().name();
-            if (name.isPresent()) {
-                return at(moment, file, name.get().offset(), cancel)
-                        .map(hover -> new Hover(where, hover.title(), hover.rows()));
-            }
+            Optional<Hover> ofName = name.flatMap(each -> at(moment, file, each.offset(), cancel))
+                    .map(hover -> new Hover(where, hover.title(), hover.rows()));
+            return ofName.isPresent() ? ofName : Constructs.of(line.get().rule()).map(construct -> new Hover(where,
+                    construct.meaning(), List.of(new Row("", construct.form()))));
         }
         if (isOfCondition(word.get(), line.get())) {
             condition(moment, lines, line.get(), rows);

@@ -4,6 +4,7 @@ package org.loomwright.ide.lsp;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import org.eclipse.lsp4j.CodeActionKind;
@@ -82,6 +83,9 @@ final class LoomServer implements LanguageServer, AutoCloseable {
             params.getWorkspaceFolders().stream().map(WorkspaceFolder::getUri)
                     .forEach(uri -> uris.path(uri).ifPresent(open::add));
         }
+        if (open.isEmpty()) {
+            rootOf(params).flatMap(uris::path).ifPresent(open::add);
+        }
         folders.open(open);
         var capabilities = params.getCapabilities();
         texts.suit(capabilities);
@@ -91,6 +95,12 @@ final class LoomServer implements LanguageServer, AutoCloseable {
                         .getDynamicRegistration());
         return CompletableFuture.completedFuture(new InitializeResult(capabilities(),
                 new ServerInfo("loomwright", version)));
+    }
+
+    /** How clients named the one folder before there could be several. */
+    @SuppressWarnings("deprecation")
+    private static Optional<String> rootOf(InitializeParams params) {
+        return Optional.ofNullable(params.getRootUri());
     }
 
     private static ServerCapabilities capabilities() {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.loomwright.harness.LineIndex;
 import org.loomwright.harness.Source;
 import org.loomwright.harness.Span;
 import org.loomwright.ide.project.Moment;
@@ -33,18 +34,29 @@ public final class Names {
     public static Names of(Moment moment) {
         Map<Symbol, List<Span>> declared = new LinkedHashMap<>();
         for (Source source : moment.project().everySource()) {
-            WordLines lines = moment.words(source.file());
-            for (Line line : lines.lines()) {
-                for (Word word : line.words()) {
-                    if (word.slot().sort() == Sort.NAME) {
-                        Meaning.declares(word, Around.of(lines, line), line).ifPresent(symbol -> declared
-                                .computeIfAbsent(symbol, key -> new ArrayList<>(1))
-                                .add(moment.lines(source.file()).span(word.offset(), word.text().length())));
-                    }
-                }
+            for (Declared each : moment.declared(source.file())) {
+                declared.computeIfAbsent(each.symbol(), key -> new ArrayList<>(1)).add(each.name());
             }
         }
         return new Names(moment, Collections.unmodifiableMap(declared));
+    }
+
+    /** A name that a file gives, and where. */
+    public record Declared(Symbol symbol, Span name) {
+    }
+
+    /** The names that one file gives, in order. Linear in its words. */
+    public static List<Declared> in(WordLines lines, LineIndex index) {
+        List<Declared> declared = new ArrayList<>();
+        for (Line line : lines.lines()) {
+            for (Word word : line.words()) {
+                if (word.slot().sort() == Sort.NAME) {
+                    Meaning.declares(word, Around.of(lines, line), line).ifPresent(symbol -> declared
+                            .add(new Declared(symbol, index.span(word.offset(), word.text().length()))));
+                }
+            }
+        }
+        return List.copyOf(declared);
     }
 
     /** What a name that is given somewhere stands for; the words around it decide. */

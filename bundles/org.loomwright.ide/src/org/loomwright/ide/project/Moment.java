@@ -40,10 +40,15 @@ public final class Moment {
     private final Map<String, WordLines> words = new ConcurrentHashMap<>();
     private final Map<String, WordLines> earlier = new HashMap<>();
     private final Map<String, LineIndex> lines = new ConcurrentHashMap<>();
+    private final Map<String, InFile> declared = new ConcurrentHashMap<>();
     /** By identity: a view is large, and what did not change is the same object. */
     private final Map<WiringView, HarnessLayout> layouts = Collections.synchronizedMap(new IdentityHashMap<>());
     private final Map<WiringView, FitReport> fits = Collections.synchronizedMap(new IdentityHashMap<>());
     private volatile Names names;
+
+    /** The names that a file gives, with the words that they were read off. */
+    private record InFile(WordLines words, List<Names.Declared> names) {
+    }
 
     private Moment(long number, Project project, List<Finding> findings, boolean settled, WordReader reader,
             StockParts stock) {
@@ -68,6 +73,8 @@ public final class Moment {
         next.earlier.putAll(earlier);
         next.earlier.putAll(words);
         next.earlier.keySet().retainAll(next.sources.keySet());
+        next.declared.putAll(declared);
+        next.declared.keySet().retainAll(next.sources.keySet());
         boolean sameParts = after.parts().equals(project.parts());
         if (sameParts) {
             after.wirings().values().forEach(view -> {
@@ -79,7 +86,6 @@ public final class Moment {
         }
         if (after == project) {
             next.fits.putAll(fits);
-            next.names = names;
             next.words.putAll(words);
         }
         return next;
@@ -130,6 +136,17 @@ public final class Moment {
     public WordLines words(String file) {
         return words.computeIfAbsent(file,
                 name -> reader.read(text(name), Optional.ofNullable(earlier.get(name))));
+    }
+
+    /** The names that a file gives, in order. */
+    public List<Names.Declared> declared(String file) {
+        WordLines now = words(file);
+        InFile known = declared.get(file);
+        if (known == null || known.words() != now) {
+            known = new InFile(now, Names.in(now, lines(file)));
+            declared.put(file, known);
+        }
+        return known.names();
     }
 
     /** Tells what could stand at a place. */

@@ -23,13 +23,13 @@ public final class StockParts {
     private static final Pattern HEAD = Pattern.compile(
             "([A-Za-z]+) ([A-Za-z0-9_]+)(?: \"((?:[^\"\\\\]|\\\\.)*)\")?(?: like ([A-Za-z0-9_]+))?.*", Pattern.DOTALL);
 
-    private final SourceReader reader;
+    private final StockShelf shelf;
     private final Map<String, Optional<Part>> parts = new ConcurrentHashMap<>();
     private volatile Map<String, Head> heads;
 
     /** @param reader reads one source */
     public StockParts(SourceReader reader) {
-        this.reader = reader;
+        shelf = new StockShelf(reader);
     }
 
     /**
@@ -76,7 +76,7 @@ public final class StockParts {
             return Optional.empty();
         }
         return parts.computeIfAbsent(name, wanted -> {
-            List<Source> sources = new ArrayList<>(new StockShelf(reader).take(Set.of(wanted)));
+            List<Source> sources = new ArrayList<>(shelf.take(Set.of(wanted)));
             return Optional.ofNullable(Project.link(sources).parts().get(wanted));
         });
     }

@@ -15,7 +15,10 @@ import org.loomwright.app.load.Input;
 import org.loomwright.app.load.Loader;
 import org.loomwright.app.load.ProjectFiles;
 
-/** The files of one project as they are on disk, and which of them changed since they were last looked at. */
+/**
+ * The files of one project as they are on disk, and which of them changed since they were last looked at. Safe for use
+ * by several threads.
+ */
 final class Disk {
 
     private record Stamp(long size, long modified, Object key) {
@@ -43,7 +46,7 @@ final class Disk {
     }
 
     /** Looks at all files; linear in their number, and reads only what changed. */
-    Difference look() {
+    synchronized Difference look() {
         Map<String, Stamp> now = new LinkedHashMap<>();
         List<Input> changed = new ArrayList<>();
         for (Input input : ProjectFiles.below(root)) {
@@ -59,7 +62,7 @@ final class Disk {
     }
 
     /** One file as it is on disk now; the next look does not tell of it again. */
-    Difference look(String name) {
+    synchronized Difference look(String name) {
         Path file = root.resolve(name);
         if (!Files.exists(file)) {
             seen.remove(name);

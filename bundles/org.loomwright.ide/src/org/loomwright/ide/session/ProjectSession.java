@@ -101,7 +101,16 @@ final class ProjectSession {
 
     /** Looks at the disk. Returns whether something changed there that no editor has open. */
     boolean refresh(Progress progress) {
-        Disk.Difference now = disk.look();
+        return apply(look(), progress);
+    }
+
+    /** What changed on disk since it was last looked at. May be called by any thread. */
+    Disk.Difference look() {
+        return disk.look();
+    }
+
+    /** Takes over what changed on disk. Returns whether an editor has none of it open. */
+    boolean apply(Disk.Difference now, Progress progress) {
         List<Input> changed = now.changed().stream().filter(input -> !buffers.containsKey(input.name())).toList();
         List<String> gone = now.gone().stream().filter(name -> !buffers.containsKey(name)).toList();
         if (changed.isEmpty() && gone.isEmpty()) {

@@ -74,7 +74,7 @@ public final class Workspace implements AutoCloseable {
         this.listener = listener;
         long look = pace.look().toMillis();
         if (look > 0) {
-            clock.scheduleWithFixedDelay(this::refresh, look, look, TimeUnit.MILLISECONDS);
+            clock.scheduleWithFixedDelay(this::look, look, look, TimeUnit.MILLISECONDS);
         }
     }
 
@@ -132,6 +132,24 @@ public final class Workspace implements AutoCloseable {
                 deepLater(session);
             }
         }));
+    }
+
+    /** Looks at the disk beside the queue, which has to do with it only when something changed. */
+    private void look() {
+        try {
+            for (ProjectSession session : projects.values()) {
+                Disk.Difference now = session.look();
+                if (!now.isNone()) {
+                    write(() -> {
+                        if (session.apply(now, progress(session))) {
+                            deepLater(session);
+                        }
+                    });
+                }
+            }
+        } catch (RuntimeException failed) {
+            trouble("the disk could not be looked at", failed);
+        }
     }
 
     /**

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.antlr.runtime.CommonToken;
 import org.loomwright.harness.LineIndex;
+import org.loomwright.lang.lines.Block;
 import org.loomwright.lang.lines.Blocks;
 import org.loomwright.lang.lines.LineTokens;
 import org.loomwright.lang.lines.RawTokens;
@@ -66,9 +67,9 @@ public final class WordReader {
         return new Reading(blocks, text, before).read();
     }
 
-    /** The keywords that may start a line in a block, by the head of the block; at the top without one. */
-    public List<String> starters(Optional<Line> head) {
-        return (head.isEmpty() ? blocks.file() : blocks.block(head.get().opens())).words();
+    /** The sort of a block by its head; the file itself without one. */
+    private Block sort(Optional<Line> head) {
+        return head.isEmpty() ? blocks.file() : blocks.block(head.get().opens());
     }
 
     /**
@@ -95,10 +96,10 @@ public final class WordReader {
         List<Word> before = new ArrayList<>();
         String rule = "";
         if (tokens.isEmpty()) {
-            starters(block).forEach(each -> slots.add(new Slot(Sort.KEYWORD, "", "", "", "", each)));
+            sort(block).starters().values().forEach(each -> slots.add(new Slot(Sort.KEYWORD, each.rule(), "", "", "",
+                    each.word())));
         } else {
-            var sort = block.isEmpty() ? blocks.file() : blocks.block(block.get().opens());
-            var starter = sort.starter(tokens.getFirst().getType());
+            Block.Starter starter = sort(block).starter(tokens.getFirst().getType());
             if (starter != null) {
                 rule = starter.rule();
                 LineWords.Match match = LineWords.match(blocks.rule(rule), tokens, blocks, new LineWords.Slots());
