@@ -197,7 +197,8 @@ class CompareGitTest {
     void aSoldRevisionThatIsNowhereIsSaidInOneLine() {
         git.write("kits/p/ours.loom", OURS.replace("contains ours", "contains ours\n    sold revision \"0\""));
         compare("--sold", "kits/p").isRefused("kit box does not say where its sold revision \"0\" is kept");
-        git.write("kits/p/ours.loom", OURS.replace("contains ours", "contains ours\n    sold revision \"0\" at \"v0\""));
+        git.write("kits/p/ours.loom", OURS.replace("contains ours",
+                "contains ours\n    sold revision \"0\" at \"v0\""));
         compare("--sold", "kits/p").isRefused("no revision is called 'v0'");
         git.write("kits/p/ours.loom", OURS);
         assertEquals("p: no kit lists a sold revision\n", compare("--sold", "kits/p").isFine().out());

@@ -129,7 +129,8 @@ class GitDriversTest {
         git.write("kits/front.loom", FRONT.replace("wire b 18 ga", "wire b 16 ga"));
         String diff = git.run("diff");
         assertTrue(diff.contains("front: 1 change that vehicles feel"), diff);
-        assertTrue(diff.contains("wire 30b of front: size 18 ga -> 16 ga\n      all of front; kits/front.loom:7"), diff);
+        assertTrue(diff.contains("wire 30b of front: size 18 ga -> 16 ga\n      all of front; kits/front.loom:7"),
+                diff);
         git.run("add", "-A");
         git.run("rm", "-q", "--cached", "kits/front.loom");
         String removed = git.run("diff", "--cached");

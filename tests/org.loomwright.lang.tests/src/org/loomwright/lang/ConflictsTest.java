@@ -29,8 +29,8 @@ class ConflictsTest {
 
     @Test
     void theFirstSideIsReadAndTheFactIsNamed() {
-        String text = platform("<<<<<<< HEAD\n    zone z \"Bay\" ambient 50 C\n=======\n    zone z \"Bay\" ambient 60 C\n"
-                + ">>>>>>> feature\n");
+        String text = platform("<<<<<<< HEAD\n    zone z \"Bay\" ambient 50 C\n=======\n"
+                + "    zone z \"Bay\" ambient 60 C\n>>>>>>> feature\n");
         assertEquals(List.of("3 merge-conflict: zone z of platform p: ambient is 50 C in HEAD and 60 C in feature"),
                 told(text));
         assertEquals(read(platform("    zone z \"Bay\" ambient 50 C\n")).elements().size(),
@@ -80,7 +80,8 @@ class ConflictsTest {
 
     @Test
     void noEditIsOfferedSinceSomebodyHasToChoose() {
-        for (Problem problem : read(platform("<<<<<<< a\n    zone z\n=======\n    zone z wet\n>>>>>>> b\n")).problems()) {
+        Source source = read(platform("<<<<<<< a\n    zone z\n=======\n    zone z wet\n>>>>>>> b\n"));
+        for (Problem problem : source.problems()) {
             assertEquals(List.of(), problem.edits());
         }
     }

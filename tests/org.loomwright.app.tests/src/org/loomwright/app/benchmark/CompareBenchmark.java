@@ -52,7 +52,8 @@ public final class CompareBenchmark {
         try {
             write(old, folder.resolve("old"));
             write(now, folder.resolve("new"));
-            double diff = best("git diff --no-index", () -> new ProcessBuilder("git", "diff", "--no-index", "old", "new")
+            double diff = best("git diff --no-index", () -> new ProcessBuilder("git", "diff", "--no-index", "old",
+                    "new")
                     .directory(folder.toFile()).redirectOutput(ProcessBuilder.Redirect.DISCARD).start().waitFor());
             say("comparing takes %.1f times as long as the text diff", compared / diff);
         } finally {

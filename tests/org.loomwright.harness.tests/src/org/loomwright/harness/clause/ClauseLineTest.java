@@ -20,8 +20,8 @@ class ClauseLineTest {
     @Test
     void aWireStatesSizeColourAndEnds() {
         assertEquals("kind=wire; name=a; size=18 ga; colour=RD / BK; from=J1 : 1; to=H1 : in; length=7 1 / 2 in; "
-                + "cable=x; when=fan and year > = 1970", keys("    wire a 18 ga RD/BK from J1:1 to H1:in length 7 1/2 in"
-                + " cable x when fan and year >= 1970  // note\n"));
+                + "cable=x; when=fan and year > = 1970", keys("    wire a 18 ga RD/BK from J1:1 to H1:in length"
+                + " 7 1/2 in cable x when fan and year >= 1970  // note\n"));
     }
 
     @Test
