@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.compare;
 
-import java.util.Comparator;
 import org.loomwright.harness.link.NaturalOrder;
 
 /**
@@ -15,10 +14,7 @@ import org.loomwright.harness.link.NaturalOrder;
  */
 public record ItemId(Sort sort, String owner, String name) implements Comparable<ItemId> {
 
-    private static final Comparator<ItemId> ORDER = Comparator
-            .comparing(ItemId::owner, new NaturalOrder())
-            .thenComparing(ItemId::sort)
-            .thenComparing(ItemId::name, new NaturalOrder());
+    private static final NaturalOrder NAMES = new NaturalOrder();
 
     /** What people call it: {@code connector J1 of front}. */
     public String label() {
@@ -28,7 +24,9 @@ public record ItemId(Sort sort, String owner, String name) implements Comparable
     /** Orders by owner, sort and name; numbers in names by their value. */
     @Override
     public int compareTo(ItemId other) {
-        return ORDER.compare(this, other);
+        int byOwner = owner.equals(other.owner) ? 0 : NAMES.compare(owner, other.owner);
+        int bySort = byOwner != 0 ? byOwner : sort.compareTo(other.sort);
+        return bySort != 0 || name.equals(other.name) ? bySort : NAMES.compare(name, other.name);
     }
 
     @Override

@@ -132,6 +132,16 @@ class BaselineTest {
     }
 
     @Test
+    void aBaselineOfAnotherVersionIsOneLine() throws IOException {
+        check("--write-baseline", "known.txt");
+        String text = Files.readString(folder.resolve("known.txt"));
+        assertTrue(text.contains("\n# version 1\n"), text);
+        Files.writeString(folder.resolve("known.txt"), text.replace("# version 1", "# version 2"));
+        check("--baseline", "known.txt").isRefused("the baseline known.txt is of version 2, and this program reads "
+                + "version 1: write it anew with --write-baseline");
+    }
+
+    @Test
     void aBaselineNeverReplacesASource() throws IOException {
         Call call = check("--write-baseline", "p/all.loom");
         assertEquals(Exit.BAD_CALL, call.code());

@@ -36,7 +36,12 @@ public record Baseline(String file, List<Entry> entries) {
     private static final String HEAD = """
             # Findings that were known when this file was written, one a line. Those that are listed do not count.
             # Only the first word of a line is read; the words behind it are for review.
+            # version 1
             """;
+
+    /** How findings are told apart in this file; raised when fingerprints are made otherwise. */
+    private static final Pattern VERSION = Pattern.compile("# version (\\S+)\\s*");
+    private static final String OURS = "1";
 
     /**
      * A known finding.
@@ -91,6 +96,11 @@ public record Baseline(String file, List<Entry> entries) {
         List<String> lines = text.lines().toList();
         for (int i = 0; i < lines.size(); i++) {
             String line = lines.get(i);
+            Matcher version = VERSION.matcher(line);
+            if (version.matches() && !version.group(1).equals(OURS)) {
+                throw new BadCall("the baseline " + file + " is of version " + version.group(1)
+                        + ", and this program reads version " + OURS + ": write it anew with --write-baseline");
+            }
             if (line.isBlank() || line.startsWith("#")) {
                 continue;
             }

@@ -3,7 +3,9 @@ package org.loomwright.compare.change;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -34,6 +36,7 @@ public final class ChangeFinder {
     private final FactSheet old;
     private final FactSheet now;
     private final Matching matching;
+    private final Map<ItemId, ItemId> names = new HashMap<>();
     private final FeltVehicles felt;
     private final Uses uses;
     private final List<Change> changes = new ArrayList<>();
@@ -43,7 +46,12 @@ public final class ChangeFinder {
         this.now = now;
         this.matching = matching;
         this.felt = new FeltVehicles(old, now);
-        this.uses = new Uses(old, now, matching::name);
+        this.uses = new Uses(old, now, this::name);
+    }
+
+    /** The name of an old element on the new side, looked up once. */
+    private ItemId name(ItemId old) {
+        return names.computeIfAbsent(old, matching::name);
     }
 
     /** The changes, by aspect and element. */
@@ -58,7 +66,10 @@ public final class ChangeFinder {
     }
 
     private void compare(Item before, Item after) {
-        Item was = before.renamed(matching::name);
+        if (before.statesAs(after) && !before.isTouchedBy(this::name)) {
+            return;
+        }
+        Item was = before.renamed(this::name);
         SortedSet<Slot> slots = new TreeSet<>(was.facts().keySet());
         slots.addAll(after.facts().keySet());
         if (isTurned(was, after)) {

@@ -25,8 +25,22 @@ final class Uses {
     private final Map<ItemId, List<Use>> uses = new HashMap<>();
     private final UnaryOperator<ItemId> names;
 
+    private final FactSheet old;
+    private final FactSheet now;
+    private boolean read;
+
     Uses(FactSheet old, FactSheet now, UnaryOperator<ItemId> names) {
+        this.old = old;
+        this.now = now;
         this.names = names;
+    }
+
+    /** Reads both sides when somebody asks for the first time: most revisions leave the catalogue alone. */
+    private void read() {
+        if (read) {
+            return;
+        }
+        read = true;
         now.items().values().forEach(item -> note(item, false, id -> id));
         old.items().values().forEach(item -> note(item, true, names));
     }
@@ -52,6 +66,7 @@ final class Uses {
 
     /** Who uses a part; who uses one that is like it uses it as well. */
     List<Use> of(ItemId part) {
+        read();
         List<Use> all = new ArrayList<>();
         collect(part, all, new HashSet<>());
         return all;

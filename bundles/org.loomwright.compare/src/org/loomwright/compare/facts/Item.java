@@ -2,7 +2,9 @@
 package org.loomwright.compare.facts;
 
 import java.util.Collections;
+import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -52,6 +54,48 @@ public record Item(ItemId id, SortedMap<Slot, List<Stated>> facts, List<Value> n
         }
         return Stream.of(Property.CIRCUIT, Property.ON).flatMap(each -> value(each).stream())
                 .flatMap(value -> value.mentions().stream()).findFirst();
+    }
+
+    /** Whether another element states the same in the same words, wherever it stands. Linear in the facts. */
+    public boolean statesAs(Item other) {
+        if (facts.size() != other.facts.size() || !neighbours.equals(other.neighbours)) {
+            return false;
+        }
+        Iterator<Map.Entry<Slot, List<Stated>>> theirs = other.facts.entrySet().iterator();
+        for (Map.Entry<Slot, List<Stated>> own : facts.entrySet()) {
+            Map.Entry<Slot, List<Stated>> their = theirs.next();
+            List<Stated> stated = own.getValue();
+            if (!own.getKey().equals(their.getKey()) || stated.size() != their.getValue().size()) {
+                return false;
+            }
+            for (int i = 0; i < stated.size(); i++) {
+                if (!stated.get(i).value().equals(their.getValue().get(i).value())
+                        || !stated.get(i).when().equals(their.getValue().get(i).when())) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    /** Whether other names change anything that is stated of it or that others say. Linear in the facts. */
+    public boolean isTouchedBy(UnaryOperator<ItemId> names) {
+        for (Map.Entry<Slot, List<Stated>> each : facts.entrySet()) {
+            if (each.getKey().subject().changes(names)) {
+                return true;
+            }
+            for (Stated stated : each.getValue()) {
+                if (stated.value().changes(names)) {
+                    return true;
+                }
+            }
+        }
+        for (Value each : neighbours) {
+            if (each.changes(names)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The same element and its facts with other names. */

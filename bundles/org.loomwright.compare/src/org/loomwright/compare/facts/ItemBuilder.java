@@ -78,7 +78,8 @@ final class ItemBuilder {
     Item build(int number) {
         ItemId own = number == 1 ? id : new ItemId(id.sort(), id.owner(), id.name() + " (no. " + number + ")");
         TreeMap<Slot, List<Stated>> sorted = new TreeMap<>();
-        facts.forEach((slot, stated) -> sorted.put(slot, stated.stream().sorted().toList()));
+        facts.forEach((slot, stated) -> sorted.put(slot, stated.size() == 1 ? List.of(stated.getFirst())
+                : stated.stream().sorted().toList()));
         return new Item(own, sorted, neighbours, span);
     }
 }

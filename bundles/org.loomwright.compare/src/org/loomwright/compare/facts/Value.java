@@ -2,6 +2,7 @@
 package org.loomwright.compare.facts;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.loomwright.compare.ItemId;
@@ -84,23 +85,50 @@ public record Value(List<Token> tokens) {
 
     /** Equal for values that mean the same. */
     public String key() {
-        return tokens.size() == 1 ? tokens.getFirst().key() : String.join("\u0001",
-                tokens.stream().map(Token::key).toList());
+        if (tokens.size() == 1) {
+            return tokens.getFirst().key();
+        }
+        StringBuilder key = new StringBuilder();
+        for (int i = 0; i < tokens.size(); i++) {
+            key.append(i == 0 ? "" : "\u0001").append(tokens.get(i).key());
+        }
+        return key.toString();
     }
 
     /** As its author wrote it. */
     public String shown() {
-        return String.join("", tokens.stream().map(Token::shown).toList());
+        if (tokens.size() == 1) {
+            return tokens.getFirst().shown();
+        }
+        StringBuilder shown = new StringBuilder();
+        tokens.forEach(token -> shown.append(token.shown()));
+        return shown.toString();
     }
 
     /** The elements that it names. */
     public List<ItemId> mentions() {
-        return tokens.stream().filter(Mention.class::isInstance).map(token -> ((Mention) token).id()).toList();
+        List<ItemId> mentions = new ArrayList<>(1);
+        for (Token token : tokens) {
+            if (token instanceof Mention(ItemId id, boolean whole)) {
+                mentions.add(id);
+            }
+        }
+        return mentions.isEmpty() ? List.of() : Collections.unmodifiableList(mentions);
+    }
+
+    /** Whether other names make another value of it. */
+    boolean changes(UnaryOperator<ItemId> names) {
+        for (Token token : tokens) {
+            if (token instanceof Mention(ItemId id, boolean whole) && !names.apply(id).equals(id)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The same with other elements named. */
     public Value renamed(UnaryOperator<ItemId> names) {
-        if (tokens.stream().noneMatch(Mention.class::isInstance)) {
+        if (!changes(names)) {
             return this;
         }
         return new Value(tokens.stream().map(token -> token instanceof Mention(ItemId id, boolean whole)

@@ -2,6 +2,7 @@
 package org.loomwright.compare.match;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,7 +28,7 @@ public final class Matcher {
             Sort.DEVICE, Sort.MODE, Sort.BREAKOUT, Sort.RUN, Sort.BARRIER, Sort.STUD, Sort.CONNECTOR, Sort.CIRCUIT,
             Sort.SPLICE, Sort.WIRE, Sort.PLACED, Sort.WAIVER, Sort.PRACTICE);
 
-    private final TreeMap<ItemId, ItemId> partners = new TreeMap<>();
+    private final Map<ItemId, ItemId> partners = new HashMap<>();
     private long compared;
 
     private Matcher() {
@@ -41,7 +42,7 @@ public final class Matcher {
         for (Sort sort : ORDER) {
             matcher.sort(before.getOrDefault(sort, List.of()), after.getOrDefault(sort, List.of()));
         }
-        return new Matching(matcher.partners, matcher.compared);
+        return new Matching(new TreeMap<>(matcher.partners), matcher.compared);
     }
 
     private static Map<Sort, List<Item>> bySort(FactSheet sheet) {

@@ -2,6 +2,7 @@
 package org.loomwright.compare.match;
 
 import java.util.Collections;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -45,7 +46,7 @@ public record Matching(SortedMap<ItemId, ItemId> partners, SortedMap<ItemId, Ite
         return new ItemId(name.sort(), name.owner(), name.name() + " (gone)");
     }
 
-    static ItemId name(ItemId old, SortedMap<ItemId, ItemId> partners) {
+    static ItemId name(ItemId old, Map<ItemId, ItemId> partners) {
         ItemId partner = partners.get(old);
         return partner != null ? partner : Owners.renamed(old, partners);
     }

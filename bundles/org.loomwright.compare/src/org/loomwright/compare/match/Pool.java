@@ -41,13 +41,13 @@ final class Pool {
 
     private final List<Item> old;
     private final Map<ItemId, Item> now = new LinkedHashMap<>();
-    private final SortedMap<ItemId, ItemId> known;
+    private final Map<ItemId, ItemId> known;
     private final SortedMap<ItemId, ItemId> found = new TreeMap<>();
     private final Map<ItemId, Features> features = new HashMap<>();
     private final Map<ItemId, Features> oldFeatures = new HashMap<>();
     private long compared;
 
-    Pool(List<Item> old, List<Item> now, SortedMap<ItemId, ItemId> known) {
+    Pool(List<Item> old, List<Item> now, Map<ItemId, ItemId> known) {
         this.old = old;
         now.forEach(item -> this.now.put(item.id(), item));
         this.known = known;
@@ -63,7 +63,7 @@ final class Pool {
         Map<ItemId, Item> free = new LinkedHashMap<>(now);
         for (Item item : old) {
             Item namesake = now.get(named(item));
-            if (namesake != null && likeness(item, namesake) >= SURE) {
+            if (namesake != null && (isSame(item, namesake) || likeness(item, namesake) >= SURE)) {
                 found.put(item.id(), namesake.id());
                 free.remove(namesake.id());
             } else {
@@ -82,6 +82,13 @@ final class Pool {
             }
         }
         return found;
+    }
+
+    /** Whether two are alike in everything that could be weighed, which is told without weighing. */
+    private boolean isSame(Item item, Item namesake) {
+        boolean same = item.statesAs(namesake) && !item.isTouchedBy(id -> Matching.name(id, known));
+        compared += same ? 1 : 0;
+        return same;
     }
 
     private ItemId named(Item item) {
