@@ -28,6 +28,7 @@ final class StripCanvas {
     private static final int MARGIN = 60;
     private static final int LINE = 20;
     private static final int STEP = 14;
+    private static final int WORDS = 190;
 
     private final Canvas canvas;
     private final Consumer<Strip.Item> open;
@@ -113,7 +114,7 @@ final class StripCanvas {
         if (items.isEmpty()) {
             return;
         }
-        double scale = Math.max(0.01, (size.width - 2.0 * MARGIN - 120) / strip.length());
+        double scale = Math.max(0.01, (size.width - 2.0 * MARGIN - WORDS) / strip.length());
         List<Integer> spots = IntStream.range(0, items.size()).boxed()
                 .filter(i -> items.get(i).kind() != Strip.Kind.BRANCH)
                 .sorted(Comparator.comparingDouble(i -> items.get(i).station())).toList();
