@@ -56,40 +56,48 @@ class CompareTest {
         Tree files = hand.found("the files that differ", () -> Hand.control(hand.window(), Tree.class,
                 each -> each.getItemCount() == 1 && each.getItem(0).getText().contains("front-harness.loom")));
         hand.tell(() -> {
+            files.setFocus();
             files.setSelection(files.getItem(0));
             Event event = new Event();
             event.item = files.getItem(0);
-            files.notifyListeners(SWT.Selection, event);
+            files.notifyListeners(SWT.DefaultSelection, event);
         });
-        Tree changes = hand.found("the changes", () -> Hand.control(hand.window(), Tree.class,
-                each -> each.getColumnCount() == 2 && each.getColumn(1).getText().equals("Vehicles")
-                        && each.getItemCount() > 1));
-        TreeItem length = hand.found("the change of the length", () -> Arrays.stream(changes.getItems())
-                .flatMap(each -> Arrays.stream(each.getItems())).filter(each -> each.getText().contains("285"))
-                .findFirst());
-        hand.until("what follows is told", () -> Arrays.stream(changes.getItems())
-                .anyMatch(each -> each.getText().startsWith("follows: fit")));
-        hand.tell(() -> {
-            changes.setSelection(length);
-            Event event = new Event();
-            event.item = length;
-            changes.notifyListeners(SWT.Selection, event);
-        });
+        hand.until("what follows is told", () -> changes().filter(tree -> Arrays.stream(tree.getItems())
+                .anyMatch(each -> each.getText().startsWith("follows: fit"))).isPresent());
         hand.press(SWT.CTRL, 'm');
-        hand.rest(500);
+        hand.rest(1_000);
+        hand.found("the change of the length", () -> leaf("285"));
+        hand.tell(() -> {
+            Event event = new Event();
+            event.item = leaf("285").orElseThrow();
+            changes().orElseThrow().setSelection((TreeItem) event.item);
+            changes().orElseThrow().notifyListeners(SWT.Selection, event);
+        });
         hand.picture("compare");
         ToolItem take = hand.found("the button that takes it over", () -> Hand.control(hand.window(), ToolBar.class,
                 each -> button(each).isPresent()).flatMap(CompareTest::button));
         Rectangle at = hand.ask(take::getBounds);
         hand.click(hand.ask(take::getParent), at.x + at.width / 2, at.y + at.height / 2);
-        hand.until("the change is gone from the tree", () -> Arrays.stream(changes.getItems())
-                .flatMap(each -> Arrays.stream(each.getItems())).noneMatch(each -> each.getText().contains("285")));
+        hand.until("the change is gone from the tree", () -> changes().isPresent() && leaf("285").isEmpty()
+                && leaf("10 mm").isPresent());
         hand.press(SWT.CTRL, 's');
         hand.until("the file has the old length and the other change", () -> {
             String now = read(file);
             return now.contains(WAS) && now.contains(IS_TOO);
         });
         assertTrue(read(file).equals(text.replace(WAS_TOO, IS_TOO)), "nothing else was touched");
+    }
+
+    /** The tree of changes, once there is something in it. */
+    private Optional<Tree> changes() {
+        return Hand.control(hand.window(), Tree.class, each -> each.getColumnCount() == 2
+                && each.getColumn(1).getText().equals("Vehicles") && each.getItemCount() > 1);
+    }
+
+    private Optional<TreeItem> leaf(String words) {
+        return changes().stream().flatMap(tree -> Arrays.stream(tree.getItems()))
+                .flatMap(each -> Arrays.stream(each.getItems()))
+                .filter(each -> each.getText().startsWith("changed") && each.getText().contains(words)).findFirst();
     }
 
     /** The button that takes a change over to the side that can be changed. */

@@ -5,17 +5,19 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.lang.reflect.InvocationTargetException;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.CopyOnWriteArrayList;
 import org.eclipse.compare.CompareConfiguration;
 import org.eclipse.compare.CompareEditorInput;
 import org.eclipse.compare.ITypedElement;
-import org.eclipse.compare.ResourceNode;
 import org.eclipse.compare.structuremergeviewer.DiffNode;
 import org.eclipse.compare.structuremergeviewer.Differencer;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
+import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IPath;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.loomwright.app.BadCall;
@@ -35,6 +37,7 @@ public final class RevisionInput extends CompareEditorInput {
     private final IProject project;
     private final String old;
     private final String now;
+    private final List<WorkspaceFile> files = new CopyOnWriteArrayList<>();
 
     /**
      * @param old the older revision, as git understands it
@@ -86,9 +89,22 @@ public final class RevisionInput extends CompareEditorInput {
             return;
         }
         int kind = before == null ? Differencer.ADDITION : after == null ? Differencer.DELETION : Differencer.CHANGE;
-        ITypedElement left = after == null ? null : now.isEmpty() ? new ResourceNode(file(name))
-                : new Snapshot(name, after);
+        ITypedElement left = after == null ? null : now.isEmpty() ? editable(name) : new Snapshot(name, after);
         new DiffNode(root, kind, null, left, before == null ? null : new Snapshot(name, before));
+    }
+
+    private ITypedElement editable(String name) {
+        WorkspaceFile node = new WorkspaceFile(file(name));
+        files.add(node);
+        return node;
+    }
+
+    @Override
+    public void saveChanges(IProgressMonitor monitor) throws CoreException {
+        super.saveChanges(monitor);
+        for (WorkspaceFile each : files) {
+            each.commit(monitor);
+        }
     }
 
     private IFile file(String name) {

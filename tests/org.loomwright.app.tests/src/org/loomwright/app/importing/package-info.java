@@ -1,0 +1,3 @@
+// SPDX-License-Identifier: EPL-2.0
+/** Wire lists taken over. */
+package org.loomwright.app.importing;
