@@ -4,6 +4,8 @@ package org.loomwright.app.benchmark;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.lang.management.ManagementFactory;
+import java.lang.management.MemoryType;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -39,7 +41,10 @@ public final class LoadAndCheck {
     private LoadAndCheck() {
     }
 
-    /** Takes the number of drawings and of wires in each; by default 50 and 300, about 1.2 MB. */
+    /**
+     * Takes the number of drawings and of wires in each, by default 50 and 300, about 1.2 MB; with a third argument,
+     * {@code once}, everything is done once, to see whether it fits into the memory that there is.
+     */
     public static void main(String[] args) throws Exception {
         int drawings = args.length > 0 ? Integer.parseInt(args[0]) : 50;
         int wires = args.length > 1 ? Integer.parseInt(args[1]) : 300;
@@ -58,6 +63,12 @@ public final class LoadAndCheck {
                 Progress.NONE);
         Report report = timed("check, cold", megabytes, check);
         say("findings: %d, calls of rules: %d", report.findings().size(), report.work().checks());
+        say("heap: at most %d MB of %d MB", ManagementFactory.getMemoryPoolMXBeans().stream()
+                .filter(pool -> pool.getType() == MemoryType.HEAP)
+                .mapToLong(pool -> pool.getPeakUsage().getUsed()).sum() >> 20, Runtime.getRuntime().maxMemory() >> 20);
+        if (args.length > 2) {
+            return;
+        }
         byte[] xml = xml(inputs.stream().mapToLong(Input::size).sum());
         timed("DOM of equal size, cold", xml.length / MEGA, () -> dom(xml));
         double loaded = best("load, warm", megabytes, load);
@@ -67,10 +78,13 @@ public final class LoadAndCheck {
                 .check(project, Settings.TIMELESS, Cancel.NEVER, Progress.NONE));
         double parsed = best("DOM of equal size, warm", xml.length / MEGA, () -> dom(xml));
         Loader alone = new Loader(reader, 1);
-        best("load with one thread, warm", megabytes, () -> alone.load(inputs, Cancel.NEVER, Progress.NONE));
+        double one = best("load with one thread, warm", megabytes,
+                () -> alone.load(inputs, Cancel.NEVER, Progress.NONE));
         say("load and link take %.1f times as long as the DOM parser", (loaded + linked) / parsed);
         say("the check takes %.1f times as long as load and link, with all threads %.1f times", checked
                 / (loaded + linked), together / (loaded + linked));
+        say("%d threads are %.2f times as fast as one: load %.2f, check %.2f", threads,
+                (one + linked + checked) / (loaded + linked + together), one / loaded, checked / together);
         edits(inputs, reader);
         opensAndAgrees(inputs, reader, project);
     }
