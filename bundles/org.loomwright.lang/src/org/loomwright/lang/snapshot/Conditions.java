@@ -17,6 +17,9 @@ import org.loomwright.model.loom.Pick;
 
 /** Conditions as written, each node with its place in the file. */
 final class Conditions {
+    /** One for all that is stated without condition. */
+    static final Expression ALWAYS = new Expression.Always();
+
     private final FileText file;
 
     Conditions(FileText file) {
@@ -26,7 +29,7 @@ final class Conditions {
     /** Returns the expression; {@link Expression.Always} for none and for one of which nothing could be read. */
     Expression of(Condition condition) {
         Expression expression = condition == null ? null : expression(condition);
-        return expression == null ? new Expression.Always() : expression;
+        return expression == null ? ALWAYS : expression;
     }
 
     /** Returns null where the text has nothing to say. */

@@ -21,7 +21,7 @@ final class FactList<T> {
     }
 
     void add(T value, Span span) {
-        add(value, new Expression.Always(), span);
+        add(value, Conditions.ALWAYS, span);
     }
 
     boolean isEmpty() {

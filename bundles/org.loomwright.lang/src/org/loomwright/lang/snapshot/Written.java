@@ -132,7 +132,7 @@ final class Written {
     }
 
     private String text(Piece piece) {
-        return file.text().substring(piece.start, piece.end);
+        return file.word(piece.start, piece.end);
     }
 
     /** Returns a feature that is a name of its own, or {@link Name#NONE}. */
