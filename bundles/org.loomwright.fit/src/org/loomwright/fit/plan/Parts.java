@@ -2,12 +2,17 @@
 package org.loomwright.fit.plan;
 
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 
 /** Problems with less asked of them. */
 final class Parts {
+
+    private static final Comparator<Ask> BY_FIGURES = Comparator.comparingLong(Ask::station)
+            .thenComparingLong(Ask::reach).thenComparingLong(Ask::spare);
 
     private Parts() {
     }
@@ -31,6 +36,22 @@ final class Parts {
     /** The same trunk without branches on branches. */
     static PlanTrunk bare(PlanTrunk trunk) {
         return onTrunk(trunk, branch -> branch.with(branch.asks(), List.of()));
+    }
+
+    /** The same trunk with its vehicles in an order that does not depend on their numbers. */
+    static PlanTrunk sorted(PlanTrunk trunk, int vehicles) {
+        List<StringBuilder> asked = IntStream.range(0, vehicles).mapToObj(v -> new StringBuilder()).toList();
+        trunk.stops().stream().flatMap(stop -> stop.branches().stream()).forEach(branch -> branch.asks().stream()
+                .sorted(BY_FIGURES).forEach(ask -> asked.get(ask.vehicle()).append(branch.name()).append(' ')
+                        .append(ask.station()).append(' ').append(ask.reach()).append(' ').append(ask.spare())
+                        .append('\n')));
+        List<Integer> order = IntStream.range(0, vehicles).boxed()
+                .sorted(Comparator.comparing(v -> asked.get(v).toString())).toList();
+        int[] place = new int[vehicles];
+        IntStream.range(0, vehicles).forEach(i -> place[order.get(i)] = i);
+        return onTrunk(trunk, branch -> branch.with(branch.asks().stream()
+                .map(ask -> new Ask(place[ask.vehicle()], ask.station(), ask.reach(), ask.spare()))
+                .sorted(Comparator.comparingInt(Ask::vehicle).thenComparing(BY_FIGURES)).toList(), branch.stops()));
     }
 
     private static PlanProblem onTrunks(PlanProblem problem, UnaryOperator<PlanBranch> change) {

@@ -32,7 +32,7 @@ final class SlackTrunk implements TrunkSearch {
      * @param stiff the same trunk without slack, for a harness to start from
      */
     SlackTrunk(PlanTrunk trunk, StiffTrunk stiff, PlanProblem problem, Cancel cancel, Cancel enough) {
-        this.run = new SlackRun(trunk, problem.vehicles(), problem.grid());
+        this.run = new SlackRun(Parts.sorted(trunk, problem.vehicles()), problem.vehicles(), problem.grid());
         this.stiff = stiff;
         this.cancel = cancel;
         this.enough = enough;

@@ -16,6 +16,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.loomwright.harness.Ours.Objective;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.CutTolerance;
 import org.loomwright.quantity.Length;
@@ -35,7 +36,7 @@ class PlanPropertiesTest {
         return new PlanProblem(problem.trunks().stream().map(trunk -> new PlanTrunk(trunk.name(), trunk.stops().stream()
                 .map(each -> stop.apply(new PlanStop(each.name(), each.first(), each.last(), each.leastGap(),
                         each.mostGap(), each.slack(), each.weight(), each.branches().stream().map(change).toList())))
-                .toList())).toList(), problem.vehicles(), grid, problem.order());
+                .toList(), trunk.lattice())).toList(), problem.vehicles(), grid, problem.order());
     }
 
     private static PlanBranch asking(PlanBranch branch, List<Ask> asks) {
@@ -103,12 +104,50 @@ class PlanPropertiesTest {
     @Test
     void theOrderOfTheVehiclesDoesNotMatter() {
         for (int seed = 0; seed < SEEDS; seed++) {
-            PlanProblem problem = Instances.ordinary(seed, 7, 5);
-            PlanProblem turned = with(problem, branch -> asking(branch, branch.asks().stream().map(ask -> new Ask(
-                    problem.vehicles() - 1 - ask.vehicle(), ask.station(), ask.reach(), ask.spare())).toList()
-                    .reversed()), problem.grid(), stop -> stop);
-            assertEquals(plan(problem), plan(turned));
+            turned(Instances.ordinary(seed, 7, 5));
+            turned(Instances.ordinaryWithSlack(seed, 5, 4));
         }
+    }
+
+    private static void turned(PlanProblem problem) {
+        PlanProblem turned = with(problem, branch -> asking(branch, branch.asks().stream().map(ask -> new Ask(
+                problem.vehicles() - 1 - ask.vehicle(), ask.station(), ask.reach(), ask.spare())).toList()
+                .reversed()), problem.grid(), stop -> stop);
+        assertEquals(new HarnessPlanner().plan(problem, Cancel.NEVER).found(),
+                new HarnessPlanner().plan(turned, Cancel.NEVER).found());
+    }
+
+    /** What lies between two others and needs no more than they do is served with them. */
+    @Test
+    void aVehicleBetweenTwoOthersChangesNothing() {
+        for (int seed = 0; seed < SEEDS; seed++) {
+            between(Instances.ordinary(seed, 6, 5));
+            between(Instances.ordinaryWithSlack(seed, 5, 4));
+        }
+    }
+
+    private static void between(PlanProblem stated) {
+        PlanProblem problem = new PlanProblem(with(stated, PlanPropertiesTest::boundless, stated.grid(),
+                stop -> stop).trunks(), stated.vehicles(), stated.grid(),
+                List.of(Objective.COPPER, Objective.LENGTH, Objective.EXCESS));
+        PlanProblem more = new PlanProblem(with(problem, branch -> {
+            List<Ask> two = branch.asks().stream().filter(ask -> ask.vehicle() < 2).toList();
+            if (two.size() < 2) {
+                return branch;
+            }
+            List<Ask> asks = new ArrayList<>(branch.asks());
+            long reach = (two.get(0).reach() + two.get(1).reach()) / 2 - 1_000_000;
+            asks.add(new Ask(problem.vehicles(), (two.get(0).station() + two.get(1).station()) / 2, reach, reach));
+            return asking(branch, asks);
+        }, problem.grid(), stop -> stop).trunks(), problem.vehicles() + 1, problem.grid(), problem.order());
+        HarnessPlan.Solution one = new HarnessPlanner().plan(problem, Cancel.NEVER).found().orElseThrow();
+        HarnessPlan.Solution other = new HarnessPlanner().plan(more, Cancel.NEVER).found().orElseThrow();
+        assertEquals(List.of(one.copper(), one.length()), List.of(other.copper(), other.length()));
+    }
+
+    private static PlanBranch boundless(PlanBranch branch) {
+        return new PlanBranch(branch.name(), branch.made(), branch.pinned(), 1_000_000_000_000L, branch.backLimit(),
+                branch.longest(), branch.weight(), branch.count(), branch.asks(), branch.stops());
     }
 
     /** Without any one vehicle or branch of it, a harness fits. */
