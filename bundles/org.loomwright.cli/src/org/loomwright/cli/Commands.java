@@ -23,10 +23,9 @@ final class Commands {
     }
 
     static List<Command> all() {
-        return List.of(new ProveCommand(), new CheckCommand(), new FitCommand(), new PlanCommand(),
-                new CompareCommand(), new FactsCommand(), new MergeCommand(), new MatrixCommand(),
-                new SheetsCommand(), new StockCommand(), new FormatCommand(),
-                new ServeCommand());
+        return List.of(new ProveCommand(), new CheckCommand(), new ElectricCommand(), new FitCommand(),
+                new PlanCommand(), new CompareCommand(), new FactsCommand(), new MergeCommand(), new MatrixCommand(),
+                new SheetsCommand(), new StockCommand(), new FormatCommand(), new ServeCommand());
     }
 
     /** A parser for one description that takes arguments as they come. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.loomwright.condition.Condition;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.link.Case;
+import org.loomwright.quantity.Dimension;
 
 /** What a catalogue part states, by vehicles, and what its internal connections do. */
 public final class PartFacts {
@@ -22,7 +23,7 @@ public final class PartFacts {
     }
 
     /** Returns whether the part turns current into something else. */
-    static boolean isLoad(Part part) {
+    public static boolean isLoad(Part part) {
         return switch (part.kind()) {
             case LAMP, MOTOR, LOAD, RELAY -> true;
             default -> false;
@@ -31,19 +32,27 @@ public final class PartFacts {
 
     /**
      * Returns whether a stated connection is a conductor. In a load, a source, a relay or a flasher a connection with a
-     * resistance and without states is what the current works in: a filament, a winding, a coil.
+     * resistance and without states is what the current works in: a filament, a winding, a coil. So is one with a power
+     * or a current, and all inside a source that has a resistance.
      */
-    static boolean conducts(Part part, Part.Join join) {
-        boolean resistance = join.through().isPresent()
-                && join.through().get().unit().dimension() == org.loomwright.quantity.Dimension.RESISTANCE;
+    public static boolean conducts(Part part, Part.Join join) {
+        Optional<Dimension> through = join.through().map(each -> each.unit().dimension());
         boolean works = isLoad(part) || part.kind() == Part.Kind.SOURCE || part.kind() == Part.Kind.FLASHER;
-        return join.protective() || !join.states().isEmpty() || !resistance || !works;
+        boolean consumes = through.filter(each -> each == Dimension.POWER || each == Dimension.CURRENT).isPresent();
+        boolean resists = through.filter(Dimension.RESISTANCE::equals).isPresent();
+        if (join.protective()) {
+            return true;
+        }
+        if (part.kind() == Part.Kind.SOURCE && (consumes || resists)) {
+            return false;
+        }
+        return !works || !consumes && (!join.states().isEmpty() || !resists);
     }
 
     /**
      * Returns whether a part of two pins that states no connection joins them: fuse, breaker, link, switch, flasher.
      */
-    static boolean inSeries(Part part) {
+    public static boolean inSeries(Part part) {
         boolean series = switch (part.kind()) {
             case FUSE, BREAKER, FUSIBLE_LINK, SWITCH, FLASHER -> true;
             default -> false;
@@ -63,7 +72,7 @@ public final class PartFacts {
     }
 
     /** Returns the pins that a load's current enters and leaves by. */
-    static List<String> loadPins(Part part) {
+    public static List<String> loadPins(Part part) {
         List<Part.Join> working = part.joins().stream().filter(join -> !conducts(part, join)).toList();
         return part.pins().stream().map(pin -> pin.name().text())
                 .filter(pin -> working.isEmpty() ? part.kind() != Part.Kind.RELAY || !isContact(part, pin)

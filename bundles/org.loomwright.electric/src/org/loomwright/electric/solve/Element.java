@@ -64,6 +64,35 @@ public sealed interface Element {
     }
 
     /**
+     * A battery: a source that gives current by one resistance and takes it back by another. The first node is plus.
+     *
+     * @param volts  its voltage at rest, in V
+     * @param ohms   its inner resistance while it gives current, in ohm
+     * @param charge the same while it is charged
+     */
+    record Battery(double volts, double ohms, double charge) implements Element {
+
+        public Battery {
+            require(ohms > 0 && charge > 0, "a battery has an inner resistance");
+        }
+
+        @Override
+        public double current(double across) {
+            return (across - volts) / (across > volts ? charge : ohms);
+        }
+
+        @Override
+        public double slope(double across) {
+            return 1 / (across > volts ? charge : ohms);
+        }
+
+        @Override
+        public double start() {
+            return volts;
+        }
+    }
+
+    /**
      * A source that holds a voltage up to a greatest current and takes none back: an alternator with its regulator, a
      * generator behind its cut-out. The first node is plus; current flows out of it.
      *

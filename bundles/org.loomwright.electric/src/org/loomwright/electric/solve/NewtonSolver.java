@@ -137,8 +137,8 @@ public final class NewtonSolver implements NetworkSolver {
         private void linear() {
             for (int i = 0; i < elements.length; i++) {
                 double volts = elements[i].start();
-                boolean source = elements[i] instanceof Element.Cell || elements[i] instanceof Element.Regulated
-                        || elements[i] instanceof Element.OneWay;
+                boolean source = elements[i] instanceof Element.Cell || elements[i] instanceof Element.Battery
+                        || elements[i] instanceof Element.Regulated || elements[i] instanceof Element.OneWay;
                 double amps = elements[i].current(volts);
                 slopes[i] = volts == 0 || source ? elements[i].slope(volts) : amps / volts;
                 double offset = source || volts == 0 ? amps - slopes[i] * volts : 0;

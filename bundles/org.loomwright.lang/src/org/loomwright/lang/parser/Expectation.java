@@ -53,7 +53,8 @@ public final class Expectation {
     private static final Map<String, String> FEATURES = Map.ofEntries(
             Map.entry("voltage", "a voltage such as 12 V"), Map.entry("ambient", "a temperature such as 80 C"),
             Map.entry("resistance", "a resistance such as 5 mohm"), Map.entry("size", "a wire size such as 18 ga"),
-            Map.entry("mass", "a mass such as 12 g"), Map.entry("through", "a resistance or a rating such as 10 A"),
+            Map.entry("mass", "a mass such as 12 g"),
+            Map.entry("through", "a resistance, a rating or a power such as 10 A"),
             Map.entry("FigureFact.from", "a figure with its unit"),
             Map.entry("FigureFact.upTo", "a figure with its unit"),
             Map.entry("Join.from", "a pin"), Map.entry("Join.to", "a pin"), Map.entry("states", "a state"),

@@ -18,7 +18,7 @@ enum Kind {
     TEMPERATURE("a temperature", "80 C", Dimension.TEMPERATURE),
     MASS("a mass", "12 g", Dimension.MASS),
     AREA("a cross-section", "0.5 mm2", Dimension.AREA),
-    THROUGH("a resistance or a rating", "10 A", Dimension.RESISTANCE, Dimension.CURRENT),
+    THROUGH("a resistance, a rating or a power", "10 A", Dimension.RESISTANCE, Dimension.CURRENT, Dimension.POWER),
     FORCE("a force", "50 N", Dimension.FORCE),
     SHARE("a share", "10 %", Dimension.RATIO);
 

@@ -61,7 +61,9 @@ class AgainstSpiceTest {
         static Netlist of(long seed) {
             Random random = new Random(seed * 7919 + 17);
             Netlist.Builder builder = Netlist.builder().hold(0, 0);
-            builder.add(1, 0, new Element.Cell(12.6, between(random, 0.004, 0.03)));
+            double ohms = between(random, 0.004, 0.03);
+            builder.add(1, 0, random.nextBoolean() ? new Element.Cell(12.6, ohms)
+                    : new Element.Battery(12.6, ohms, between(random, 0.05, 0.5)));
             if (random.nextBoolean()) {
                 builder.add(2, 0, new Element.Regulated(14.2, between(random, 20, 60), 0.01));
                 builder.resistor(2, 1, between(random, 0.001, 0.01));

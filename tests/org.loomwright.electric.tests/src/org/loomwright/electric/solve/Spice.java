@@ -95,6 +95,8 @@ public final class Spice {
                 case Element.Resistor resistor -> "R" + ends + resistor.ohms();
                 case Element.Cell cell -> "V" + i + " " + branch.from() + " s" + i + " dc " + cell.volts() + "\nR" + i
                         + " s" + i + " " + branch.to() + " " + cell.ohms();
+                case Element.Battery cell -> "B" + ends + "I=(" + across + "-" + cell.volts() + ")/((" + across + " > "
+                        + cell.volts() + ") ? " + cell.charge() + " : " + cell.ohms() + ")";
                 case Element.Regulated source -> "B" + ends + "I=-min(max((" + source.volts() + "-" + across + ")/"
                         + source.ohms() + ",0)," + source.amps() + ")";
                 case Element.Filament lamp -> "B" + ends + "I=" + lamp.amps() + "*sgn(" + across

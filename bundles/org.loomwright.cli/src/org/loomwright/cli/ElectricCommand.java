@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.cli;
+
+import java.util.List;
+import org.loomwright.app.BadCall;
+import org.loomwright.app.OpenProject.Opened;
+import org.loomwright.app.SolveCircuits;
+import org.loomwright.app.SolveCircuits.Solved;
+import org.loomwright.app.print.ElectricText;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParseResult;
+
+/** {@code electric}: what flows in each wire, and what each load gets. */
+final class ElectricCommand implements Command {
+
+    private static final String VEHICLE = "--vehicle";
+    private static final String MODE = "--mode";
+    private static final String CIRCUIT = "--circuit";
+
+    @Override
+    public String name() {
+        return "electric";
+    }
+
+    @Override
+    public String summary() {
+        return "Compute currents, voltages and temperatures, mode by mode.";
+    }
+
+    @Override
+    public void describe(CommandSpec spec) {
+        spec.addPositional(Flags.one(0, true, "PROJECT", "A folder with .loom files."));
+        spec.addOption(option(VEHICLE, "WORDS", "One vehicle by its choices, '1967 coupe heater' for example; of all"
+                + " others the first."));
+        spec.addOption(option(MODE, "NAME", "Print all tables of this mode (default: a line for each)."));
+        spec.addOption(option(CIRCUIT, "NAME", "Print only what belongs to this circuit, or is fed through it."));
+        Flags.format(spec);
+        Flags.quiet(spec);
+    }
+
+    private static OptionSpec option(String name, String label, String description) {
+        return OptionSpec.builder(name).type(String.class).paramLabel(label).description(description).build();
+    }
+
+    @Override
+    public int run(ParseResult arguments, Language language, Door door) throws BadCall {
+        Flags flags = Flags.of(arguments);
+        String mode = arguments.matchedOptionValue(MODE, "");
+        String circuit = arguments.matchedOptionValue(CIRCUIT, "");
+        Opened opened;
+        List<Solved> solved;
+        try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {
+            opened = Desk.open(language, door, List.of(arguments.matchedPositionalValue(0, "")), progress).getFirst();
+            solved = SolveCircuits.of(opened.project(), arguments.matchedOptionValue(VEHICLE, ""), mode);
+        }
+        ElectricText text = new ElectricText(Desk.palette(door), door.outTerminal() ? door.width() : 140);
+        for (Solved each : solved) {
+            door.out().print(text.of(each, circuit, !mode.isEmpty() || !circuit.isEmpty()));
+        }
+        return Exit.FINE;
+    }
+}

@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.electric.thermal;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.loomwright.condition.Condition;
+import org.loomwright.electric.ampacity.Allowance;
+import org.loomwright.electric.ampacity.Ampacity;
+import org.loomwright.electric.network.Model;
+import org.loomwright.electric.network.Piece;
+import org.loomwright.electric.network.Schematic;
+import org.loomwright.geometry.Section;
+import org.loomwright.harness.link.WireView;
+import org.loomwright.harness.link.WiringView;
+
+/**
+ * What the wires of a network may carry. In the bundle of a wire counts the wire itself and each neighbour that carries
+ * more than 20 % of its own free-air figure at the ambient of its zone. For one thread.
+ */
+public final class Ratings {
+
+    /** A neighbour that carries more than this share of its own free-air figure counts. */
+    public static final double COUNTS = 0.20;
+    /** The ambient that is taken where no zone states one, in C: that of the table. */
+    public static final double AMBIENT = 30;
+    /** The class that is taken where no cable states one, in C: the lowest of the table. */
+    public static final double CLASS = 60;
+
+    private final Schematic schematic;
+    private final Ampacity ampacity;
+    private final Map<Integer, Around> around = new HashMap<>();
+    private final Map<Integer, Optional<Allowance>> free = new HashMap<>();
+    private final Map<WireView, Set<Integer>> piecesOf = new IdentityHashMap<>();
+
+    /** Prepares the ratings of a network on one basis. */
+    public Ratings(Schematic schematic, Ampacity ampacity) {
+        this.schematic = schematic;
+        this.ampacity = ampacity;
+        for (Piece piece : schematic.pieces()) {
+            if (piece.model() instanceof Model.Copper && piece.subject().wire().isPresent()) {
+                piecesOf.computeIfAbsent(piece.subject().wire().get(), key -> new HashSet<>()).add(piece.index());
+            }
+        }
+    }
+
+    /** Returns what a wire has around it. */
+    public Around around(Piece piece) {
+        return around.computeIfAbsent(piece.index(), key -> {
+            WireView wire = piece.subject().wire().orElseThrow();
+            WiringView view = schematic.fitment().fitted().get(wire.owner()).view();
+            return Around.of(view, wire, piece.subject().part(), schematic.layout(wire.owner()).route(wire),
+                    piece.when());
+        });
+    }
+
+    /** Returns the ambient of a wire in C. */
+    public double ambient(Piece piece) {
+        return around(piece).ambientC().orElse(AMBIENT);
+    }
+
+    /** Returns what a wire may carry alone in free air at its ambient; empty for a size outside of the table. */
+    public Optional<Allowance> free(Piece piece) {
+        return free.computeIfAbsent(piece.index(), key -> allowed(piece, 1));
+    }
+
+    private Optional<Allowance> allowed(Piece piece, int wires) {
+        return piece.model() instanceof Model.Copper copper && piece.subject().wire().isPresent()
+                ? ampacity.allowed(copper.size(), around(piece).classC().orElse(CLASS), ambient(piece), wires)
+                : Optional.empty();
+    }
+
+    /**
+     * Returns how many wires count in the thickest bundle that a wire runs through.
+     *
+     * @param vehicles some vehicles that do not differ
+     * @param currents in A, by piece
+     */
+    public int bundle(Piece piece, Condition vehicles, double[] currents) {
+        WireView wire = piece.subject().wire().orElseThrow();
+        List<Section> sections = schematic.layout(wire.owner()).sections(wire);
+        int most = 1;
+        for (Section section : sections) {
+            int count = 0;
+            boolean here = false;
+            for (Section.Occupant each : section.wires()) {
+                boolean own = each.wire() == wire;
+                if ((own || carries(each.wire(), currents)) && !each.when().excludes(vehicles)) {
+                    count++;
+                    here |= own;
+                }
+            }
+            most = here ? Math.max(most, count) : most;
+        }
+        return most;
+    }
+
+    private boolean carries(WireView wire, double[] currents) {
+        for (int index : piecesOf.getOrDefault(wire, Set.of())) {
+            double amps = Math.abs(currents[index]);
+            if (amps > 0 && free(schematic.pieces().get(index))
+                    .filter(each -> amps <= COUNTS * each.amps()).isEmpty()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Returns what a wire may carry with its neighbours as they are; empty for a size outside of the table. */
+    public Optional<Allowance> allowed(Piece piece, Condition vehicles, double[] currents) {
+        return allowed(piece, bundle(piece, vehicles, currents));
+    }
+}
