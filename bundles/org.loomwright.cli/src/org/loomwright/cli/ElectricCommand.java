@@ -6,6 +6,7 @@ import org.loomwright.app.BadCall;
 import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.app.SolveCircuits;
 import org.loomwright.app.SolveCircuits.Solved;
+import org.loomwright.app.print.ElectricJson;
 import org.loomwright.app.print.ElectricText;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -53,6 +54,10 @@ final class ElectricCommand implements Command {
         try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {
             opened = Desk.open(language, door, List.of(arguments.matchedPositionalValue(0, "")), progress).getFirst();
             solved = SolveCircuits.of(opened.project(), arguments.matchedOptionValue(VEHICLE, ""), mode);
+        }
+        if (flags.json()) {
+            door.out().print(ElectricJson.of(opened.place().name(), solved, circuit));
+            return Exit.FINE;
         }
         ElectricText text = new ElectricText(Desk.palette(door), door.outTerminal() ? door.width() : 140);
         for (Solved each : solved) {

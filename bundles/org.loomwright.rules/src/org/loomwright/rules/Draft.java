@@ -104,6 +104,12 @@ public final class Draft {
         return this;
     }
 
+    /** Says that nothing of ours has a part in it although its element is the vehicle's own. */
+    public Draft factory() {
+        inherited = info.kind() == RuleInfo.Kind.ENGINEERING;
+        return this;
+    }
+
     /**
      * Says where a figure comes from on which it rests. A figure from memory never decides alone: what rests on one is
      * a note that says so.

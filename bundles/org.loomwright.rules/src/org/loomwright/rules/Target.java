@@ -4,8 +4,10 @@ package org.loomwright.rules;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.Optional;
 import org.loomwright.electric.connection.Connections;
 import org.loomwright.electric.connection.WireEnd;
+import org.loomwright.electric.survey.Survey;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.link.ConnectorView;
 import org.loomwright.harness.link.PlatformView;
@@ -99,6 +101,14 @@ public sealed interface Target {
         /** With a harness of ours fitted: the connections as the factory made them, in the same vehicles and more. */
         public List<Connections> factory() {
             return factory.stream().map(Wired::connections).toList();
+        }
+
+        /**
+         * Returns what is wrong with currents and voltages in any vehicle and mode; empty where there are more vehicles
+         * than are solved in a check, or no source.
+         */
+        public Optional<Survey> survey() {
+            return wired.survey(shapes.checked().parts());
         }
 
         /** Returns the shapes of what is fitted. */

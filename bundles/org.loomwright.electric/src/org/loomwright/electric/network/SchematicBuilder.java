@@ -17,6 +17,7 @@ import org.loomwright.electric.connection.Protection;
 import org.loomwright.electric.connection.Supply;
 import org.loomwright.geometry.CutLength;
 import org.loomwright.harness.Part;
+import org.loomwright.harness.Span;
 import org.loomwright.harness.link.Case;
 import org.loomwright.harness.link.Node;
 import org.loomwright.harness.link.WireView;
@@ -119,10 +120,18 @@ final class SchematicBuilder {
         }
     }
 
-    private static Subject spot(Point point, String sort) {
+    private Subject spot(Point point, String sort) {
         String owner = point instanceof Point.Spot spot ? spot.node().owner() : ((Point.Ground) point).platform();
         String element = point instanceof Point.Spot spot ? spot.node().element() : ((Point.Ground) point).name();
-        return new Subject(owner, element, sort + point, org.loomwright.harness.Span.NONE, Optional.empty(),
+        Span place = Span.NONE;
+        if (point instanceof Point.Spot spot && connections.fitment().fitted().containsKey(owner)) {
+            var view = connections.fitment().fitted().get(owner).view();
+            place = spot.node().kind() == Node.Kind.CAVITY && view.connectors().containsKey(element)
+                    ? view.connectors().get(element).connector().name().span()
+                    : spot.node().kind() == Node.Kind.STUD && view.studs().containsKey(element)
+                            ? view.studs().get(element).stud().name().span() : Span.NONE;
+        }
+        return new Subject(owner, element, sort + point, place, Optional.empty(),
                 Optional.empty(), Optional.empty());
     }
 

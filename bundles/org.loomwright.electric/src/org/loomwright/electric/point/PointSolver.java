@@ -46,7 +46,7 @@ public final class PointSolver {
     private static final double HOTTEST = 1000;
 
     private final Schematic schematic;
-    private final NetworkSolver solver = new NewtonSolver();
+    private final NetworkSolver solver;
     private final Optional<Ratings> ratings;
     private final double[] start;
     private long solves;
@@ -56,7 +56,13 @@ public final class PointSolver {
      * @param celsius where wires start, or stay, in C
      */
     public PointSolver(Schematic schematic, Optional<Ratings> ratings, double celsius) {
+        this(schematic, ratings, celsius, new NewtonSolver());
+    }
+
+    /** The same with another solver for its networks. */
+    public PointSolver(Schematic schematic, Optional<Ratings> ratings, double celsius, NetworkSolver solver) {
         this.schematic = schematic;
+        this.solver = solver;
         this.ratings = ratings;
         this.start = new double[schematic.pieces().size()];
         for (Piece piece : schematic.pieces()) {

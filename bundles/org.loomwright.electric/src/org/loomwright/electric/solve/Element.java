@@ -163,7 +163,7 @@ public sealed interface Element {
 
     /**
      * A load that takes one power, or one current, at any voltage from its drop-out voltage on; below, it takes the
-     * less the lower the voltage, and nothing backwards. LED lamps, electronics.
+     * less the lower the voltage, and next to nothing backwards. LED lamps, electronics.
      *
      * @param watts   power in W; with {@code steady}, the current in A instead
      * @param dropOut where it stops working, in V
@@ -180,7 +180,7 @@ public sealed interface Element {
             if (across >= dropOut) {
                 return steady ? watts : watts / across;
             }
-            return across <= 0 ? 0 : watts / (steady ? 1 : dropOut) * across / dropOut;
+            return across <= 0 ? OneWay.LEAK * across : watts / (steady ? 1 : dropOut) * across / dropOut;
         }
 
         @Override
@@ -188,7 +188,7 @@ public sealed interface Element {
             if (across >= dropOut) {
                 return steady ? 0 : -watts / (across * across);
             }
-            return across <= 0 ? 0 : watts / (steady ? 1 : dropOut) / dropOut;
+            return across <= 0 ? OneWay.LEAK : watts / (steady ? 1 : dropOut) / dropOut;
         }
 
         @Override

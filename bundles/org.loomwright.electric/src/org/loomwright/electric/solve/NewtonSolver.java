@@ -2,6 +2,7 @@
 package org.loomwright.electric.solve;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -21,6 +22,7 @@ public final class NewtonSolver implements NetworkSolver {
     private static final double ENOUGH = 1e-11;
     private static final int MOST_STEPS = 200;
     private static final int MOST_HALVINGS = 40;
+    private static final double FLAT = 0.05;
 
     @Override
     public Outcome solve(Netlist netlist) {
@@ -155,30 +157,85 @@ public final class NewtonSolver implements NetworkSolver {
             }
         }
 
-        /** Goes along a step as far as the sums of currents shrink; false if they do not. */
+        /**
+         * Goes along a step. The sums of currents are the gradient of a function of the potentials, the co-content,
+         * which is convex while no current falls with its voltage: a step that does not shrink the sums is cut to where
+         * that function is least along it, which leads past kinks. Otherwise it is halved until the sums shrink. False
+         * if they do not.
+         */
         private boolean advance(double[] step, double before) {
-            double[] trial = potentials.clone();
-            double[] trialSums = new double[sums.length];
-            double[] trialCurrents = new double[currents.length];
+            Trial whole = new Trial(step, 1);
+            if (norm(whole.sums) < before) {
+                return take(whole);
+            }
+            double down = dot(sums, step);
+            Trial least = down < 0 && dot(whole.sums, step) > 0 ? least(step, down) : null;
+            if (least != null && (norm(least.sums) < before || greatest(sums) > GOOD)) {
+                return take(least);
+            }
             double share = 1;
             for (int halving = 0; halving < MOST_HALVINGS; halving++) {
-                for (int i = 0; i < trial.length; i++) {
-                    trial[i] = row[i] < 0 ? potentials[i] : potentials[i] + share * step[row[i]];
-                }
-                evaluate(trial, trialSums, trialCurrents);
-                if (norm(trialSums) < before) {
-                    potentials = trial;
-                    sums = trialSums;
-                    currents = trialCurrents;
-                    return true;
-                }
                 share /= 2;
+                Trial trial = new Trial(step, share);
+                if (norm(trial.sums) < before) {
+                    return take(trial);
+                }
             }
             return false;
         }
 
+        /** The point along a step at which the sums of currents stand across it, by bisection. */
+        private Trial least(double[] step, double down) {
+            double low = 0;
+            double high = 1;
+            Trial best = null;
+            for (int i = 0; i < MOST_HALVINGS; i++) {
+                double share = (low + high) / 2;
+                best = new Trial(step, share);
+                double slope = dot(best.sums, step);
+                if (Math.abs(slope) <= FLAT * -down) {
+                    break;
+                }
+                if (slope < 0) {
+                    low = share;
+                } else {
+                    high = share;
+                }
+            }
+            return best;
+        }
+
+        private boolean take(Trial trial) {
+            potentials = trial.at;
+            sums = trial.sums;
+            currents = trial.amps;
+            return true;
+        }
+
+        private double dot(double[] values, double[] step) {
+            double sum = 0;
+            for (int i = 0; i < values.length; i++) {
+                sum += values[i] * step[i];
+            }
+            return sum;
+        }
+
+        /** The network part of the way along a step. */
+        private final class Trial {
+            private final double[] at = potentials.clone();
+            private final double[] sums = new double[Search.this.sums.length];
+            private final double[] amps = new double[currents.length];
+
+            Trial(double[] step, double share) {
+                for (int i = 0; i < at.length; i++) {
+                    at[i] += row[i] < 0 ? 0 : share * step[row[i]];
+                }
+                evaluate(at, sums, amps);
+            }
+        }
+
         private void evaluate(double[] at, double[] into, double[] amps) {
-            java.util.Arrays.fill(into, 0);
+            Arrays.fill(into, 0);
             for (int i = 0; i < elements.length; i++) {
                 double current = elements[i].current(at[from[i]] - at[to[i]]);
                 amps[i] = current;

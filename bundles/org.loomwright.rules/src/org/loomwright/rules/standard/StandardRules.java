@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.rules.standard;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.loomwright.rules.BookRuleEngine;
+import org.loomwright.rules.Rule;
 import org.loomwright.rules.RuleBook;
 import org.loomwright.rules.RuleEngine;
 import org.loomwright.rules.coverage.DrawingsOverlap;
@@ -18,6 +20,7 @@ import org.loomwright.rules.covering.PlaceNotReached;
 import org.loomwright.rules.covering.RoutesDiffer;
 import org.loomwright.rules.covering.RunsBackTooFar;
 import org.loomwright.rules.covering.TooLongToPark;
+import org.loomwright.rules.electric.ElectricRule;
 import org.loomwright.rules.marking.ColourMeansAnotherCircuit;
 import org.loomwright.rules.marking.ColoursAlikeInHousing;
 import org.loomwright.rules.marking.LegendDoesNotFit;
@@ -59,7 +62,7 @@ public final class StandardRules {
 
     /** Returns the book of all rules. */
     public static RuleBook book() {
-        return new RuleBook(List.of(
+        List<Rule<?>> rules = new ArrayList<>(List.of(
                 new DuplicateCircuit(),
                 new OrphanWire(),
                 new WireToItself(),
@@ -104,6 +107,8 @@ public final class StandardRules {
                 new CavityWithoutTerminal(),
                 new PlugInWiredCavity(),
                 new PartOfWrongKind()));
+        rules.addAll(ElectricRule.all());
+        return new RuleBook(rules);
     }
 
     /** Returns the rules that ask how harnesses fit; waivers of the others are left alone. */

@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.electric.survey;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.loomwright.electric.ampacity.Figure;
+import org.loomwright.electric.mode.Engine;
+import org.loomwright.electric.network.Model;
+import org.loomwright.electric.network.Piece;
+import org.loomwright.electric.network.Role;
+import org.loomwright.electric.point.OperatingPoint;
+import org.loomwright.electric.point.Trail;
+import org.loomwright.electric.solve.Element;
+import org.loomwright.electric.thermal.Ratings;
+import org.loomwright.harness.Part;
+
+/** Looks at what loads get: too little or too much voltage, what is lost on the way, current that nobody meant. */
+public final class LoadFaults implements Inspector {
+
+    /** The law's floor for a lamp socket with the engine running (Cal. Code Regs. title 13 s. 1249(c)). */
+    public static final double DIM = 0.85;
+    /** Above this share of its design voltage a lamp does not last (common practice). */
+    public static final double BRIGHT = 1.15;
+    /** What a headlamp may lose in feed and return together, in V at 12 V (common practice). */
+    public static final double HEADLAMP_DROP = 0.5;
+    /** What any other load may lose, as a share of the supply (common practice). */
+    public static final double DROP = 0.10;
+    /** A load that is off carries at most this share of its design current; shared grounds always leak a little. */
+    public static final double SNEAK = 0.05;
+    /** What may flow into one load with the key off, in A (common practice). */
+    public static final double DRAIN = 0.05;
+
+    @Override
+    public List<Fault> inspect(OperatingPoint point, Fed fed, Ratings ratings) {
+        List<Fault> faults = new ArrayList<>();
+        if (!point.solved()) {
+            return faults;
+        }
+        for (Piece piece : point.schematic().pieces()) {
+            if (piece.role() == Role.LOAD && point.conducts(piece) && piece.model() instanceof Model.Working working) {
+                load(point, fed, piece, working, faults);
+            }
+        }
+        return faults;
+    }
+
+    private static void load(OperatingPoint point, Fed fed, Piece piece, Model.Working working, List<Fault> faults) {
+        boolean works = fed.works(piece);
+        boolean lamp = working.element() instanceof Element.Filament;
+        double share = point.share(piece);
+        if (works && lamp && point.mode().engine().runs() && share < DIM) {
+            faults.add(new Fault("lamp-too-dim", piece, DIM - share, piece.subject().label() + " gets "
+                    + percent(share) + " of its design voltage", steps(point, piece, working, true),
+                    "shorten or thicken its wires, clean its contacts, or feed it by a relay"));
+        }
+        if (works && lamp && share > BRIGHT) {
+            faults.add(new Fault("lamp-over-voltage", piece, share, piece.subject().label() + " gets " + percent(share)
+                    + " of its design voltage", steps(point, piece, working, false),
+                    "fit a lamp for this supply, or correct the voltage of the machine"));
+        }
+        if (works && point.mode().engine() != Engine.CRANK) {
+            drop(point, piece, working, faults);
+        }
+        boolean declared = piece.subject().device().filter(each -> each.device().returns()).isPresent();
+        double current = Fed.currentShare(point, piece);
+        if (!works && current > SNEAK && !declared) {
+            Trail trail = Trail.of(point, piece);
+            faults.add(new Fault("sneak-path", piece, current, piece.subject().label() + " is off and carries "
+                    + percent(current) + " of its current all the same", List.of("the way: " + way(trail)),
+                    "give what feeds it a ground of its own, or declare the return on the device: returns"));
+        }
+        boolean parked = point.mode().engine() == Engine.STOPPED && point.mode().name().equals("keyOff");
+        if (parked && Math.abs(point.amps(piece)) > DRAIN) {
+            faults.add(new Fault("drain-with-key-off", piece, Math.abs(point.amps(piece)), piece.subject().label()
+                    + " takes " + Figure.of(Math.abs(point.amps(piece)), 2) + " A with the key off",
+                    List.of(Figure.of(DRAIN * 1000) + " mA are allowed (common practice)"),
+                    "feed it behind the key, or state in which state it is off"));
+        }
+        boolean coil = piece.subject().part().flatMap(part -> part.word(Part.WordKind.TYPE))
+                .filter("ignitionCoil"::equals).isPresent();
+        if (point.mode().engine() == Engine.TURNING && coil && share > 0.3) {
+            faults.add(new Fault("runs-on-after-key-off", piece, share, piece.subject().label() + " still gets "
+                    + percent(share) + " of its design voltage when the key has been turned off", List.of("the way: "
+                    + way(Trail.of(point, piece))), "let nothing lead from the machine to the ignition"));
+        }
+    }
+
+    private static void drop(OperatingPoint point, Piece piece, Model.Working working, List<Fault> faults) {
+        Trail trail = Trail.of(point, piece);
+        double lost = trail.feed() + trail.back();
+        boolean headlamp = piece.subject().part().flatMap(part -> part.word(Part.WordKind.TYPE))
+                .filter("headlamp"::equals).isPresent();
+        double nominal = point.schematic().nominal();
+        double limit = headlamp ? HEADLAMP_DROP * nominal / 12 : DROP * nominal;
+        boolean ballast = trail.steps().stream().anyMatch(step -> step.piece().subject().part()
+                .filter(part -> part.kind() == Part.Kind.RESISTOR_CABLE).isPresent());
+        if (lost > limit && !ballast && Fed.currentShare(point, piece) > 0.3) {
+            List<String> steps = new ArrayList<>();
+            trail.steps().stream().filter(step -> step.piece().role().passes())
+                    .sorted((one, other) -> Double.compare(other.drop(), one.drop())).limit(6)
+                    .forEach(step -> steps.add(Figure.of(step.drop() * 1000, 0) + " mV " + step.piece().subject().label()
+                            + ", " + Figure.of(step.amps(), 2) + " A"));
+            faults.add(new Fault("drop-too-high", piece, lost / limit, piece.subject().label() + " loses "
+                    + Figure.of(lost, 2) + " V on its way, " + Figure.of(limit, 2) + " V are allowed", steps,
+                    "begin with what loses most"));
+        }
+    }
+
+    private static List<String> steps(OperatingPoint point, Piece piece, Model.Working working, boolean dim) {
+        List<String> steps = new ArrayList<>();
+        steps.add(Figure.of(point.volts(piece), 2) + " V of " + Figure.of(working.volts(), 1) + " V at "
+                + Figure.of(Math.abs(point.amps(piece)), 2) + " A");
+        if (dim) {
+            steps.add("relative light " + percent(Math.pow(Math.max(0, point.share(piece)), 3.4))
+                    + " (voltage to the power of 3.4, Fink and Beaty, p. 22-8)");
+            Trail trail = Trail.of(point, piece);
+            steps.add("lost on the way: " + Figure.of(trail.feed(), 2) + " V in the feed, "
+                    + Figure.of(trail.back(), 2) + " V in the return");
+        }
+        return steps;
+    }
+
+    private static String way(Trail trail) {
+        List<String> names = new ArrayList<>();
+        for (Trail.Step step : trail.steps()) {
+            boolean told = step.piece().subject().wire().isPresent() && !step.piece().role().touches()
+                    || !step.piece().role().passes();
+            if (told && (names.isEmpty() || !names.getLast().equals(step.piece().subject().label()))) {
+                names.add(step.piece().subject().label());
+            }
+        }
+        return String.join(" - ", names);
+    }
+
+    private static String percent(double share) {
+        return Figure.of(share * 100, 0) + " %";
+    }
+}

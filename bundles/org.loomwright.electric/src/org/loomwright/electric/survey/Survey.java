@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.electric.survey;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.loomwright.condition.Cell;
+import org.loomwright.condition.Cells;
+import org.loomwright.condition.Condition;
+import org.loomwright.electric.ampacity.Ampacity;
+import org.loomwright.electric.mode.Mode;
+import org.loomwright.electric.network.Piece;
+import org.loomwright.electric.network.Schematic;
+import org.loomwright.electric.point.OperatingPoint;
+import org.loomwright.electric.point.PointSolver;
+import org.loomwright.electric.point.Trail;
+import org.loomwright.electric.thermal.Ratings;
+import org.loomwright.quantity.Cancel;
+
+/**
+ * What is wrong in any vehicle and any mode of a network. Vehicles are taken apart by the conditions of what may carry
+ * current in the mode; those that do not differ in any of them are solved once. Nothing is sampled. Where a mode has
+ * more assignments than a stated number, those beyond are not solved, and the mode is listed as bounded.
+ *
+ * @param schematic   the network
+ * @param found       what is wrong, by rule and piece, in order of rules and pieces
+ * @param assignments how many sets of vehicles were told apart, over all modes
+ * @param solves      how many networks were solved
+ * @param bounded     modes of which some vehicles were not solved
+ */
+public record Survey(Schematic schematic, List<Found> found, long assignments, long solves, List<Mode> bounded) {
+
+    /** The most assignments of one mode, where nobody says otherwise. */
+    public static final int MOST = 4_096;
+
+    /**
+     * A fault of one piece over all vehicles and modes.
+     *
+     * @param fault the worst
+     * @param mode  where that is
+     * @param when  the vehicles in which the piece has the fault in some mode
+     */
+    public record Found(Fault fault, Mode mode, Condition when) {
+    }
+
+    public Survey {
+        found = List.copyOf(found);
+        bounded = List.copyOf(bounded);
+    }
+
+    /**
+     * Looks at every vehicle of a network in some modes.
+     *
+     * @param most the most assignments of a mode
+     */
+    public static Survey of(Schematic schematic, List<Mode> modes, List<Inspector> inspectors, int most,
+            Cancel cancel) {
+        Map<Condition, Integer> places = new IdentityHashMap<>();
+        schematic.conditions().forEach(each -> places.put(each, places.size()));
+        Ratings ratings = new Ratings(schematic, Ampacity.cfr());
+        PointSolver solver = new PointSolver(schematic, Optional.of(ratings), 20);
+        Map<String, Found> found = new LinkedHashMap<>();
+        List<Mode> bounded = new ArrayList<>();
+        long assignments = 0;
+        for (Mode mode : modes) {
+            List<Condition> conditions = Live.conditions(schematic, mode);
+            Cells cells = schematic.fitment().domain().split(conditions, most);
+            if (!cells.complete()) {
+                bounded.add(mode);
+            }
+            for (Cell cell : cells.list()) {
+                cancel.check();
+                assignments++;
+                BitSet holding = new BitSet();
+                cell.holding().forEach(each -> holding.set(places.get(conditions.get(each))));
+                OperatingPoint point = solver.solve(cell.vehicles(), holding, mode,
+                        org.loomwright.electric.point.Alteration.NONE);
+                Fed fed = new Fed(point);
+                for (Inspector inspector : inspectors) {
+                    inspector.inspect(point, fed, ratings).forEach(each -> join(each.with(owners(point, each.piece())),
+                            mode, cell.vehicles(), found));
+                }
+            }
+        }
+        return new Survey(schematic, found.values().stream().sorted(java.util.Comparator
+                .comparing((Found each) -> each.fault().rule()).thenComparing(each -> each.fault().piece().index()))
+                .toList(), assignments, solver.solves(), bounded);
+    }
+
+    /** The names of the drawings and harnesses on the way of the current of a piece. */
+    private static Set<String> owners(OperatingPoint point, Piece piece) {
+        return Trail.of(point, piece).steps().stream().map(step -> step.piece().subject().owner())
+                .collect(Collectors.toSet());
+    }
+
+    private static void join(Fault fault, Mode mode, Condition when, Map<String, Found> found) {
+        Piece piece = fault.piece();
+        String key = fault.rule() + " " + piece.subject().owner() + ":" + piece.subject().element() + " "
+                + piece.subject().label();
+        found.merge(key, new Found(fault, mode, when), (one, other) -> {
+            Found worse = other.fault().weight() > one.fault().weight() ? other : one;
+            return new Found(worse.fault(), worse.mode(), one.when().or(other.when()));
+        });
+    }
+
+    /** Returns what a rule finds. */
+    public List<Found> of(String rule) {
+        return found.stream().filter(each -> each.fault().rule().equals(rule)).toList();
+    }
+}
