@@ -1,13 +1,16 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.cli;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.loomwright.app.BadCall;
 import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.app.SolveCircuits;
 import org.loomwright.app.SolveCircuits.Solved;
 import org.loomwright.app.print.ElectricJson;
+import org.loomwright.app.print.ElectricPlot;
 import org.loomwright.app.print.ElectricText;
+import org.loomwright.app.write.WholeFiles;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
@@ -18,6 +21,7 @@ final class ElectricCommand implements Command {
     private static final String VEHICLE = "--vehicle";
     private static final String MODE = "--mode";
     private static final String CIRCUIT = "--circuit";
+    private static final String PLOT = "--plot";
 
     @Override
     public String name() {
@@ -36,6 +40,8 @@ final class ElectricCommand implements Command {
                 + " others the first."));
         spec.addOption(option(MODE, "NAME", "Print all tables of this mode (default: a line for each)."));
         spec.addOption(option(CIRCUIT, "NAME", "Print only what belongs to this circuit, or is fed through it."));
+        spec.addOption(option(PLOT, "FILE.svg", "Draw the voltage along the circuit from source to ground; needs "
+                + MODE + "."));
         Flags.format(spec);
         Flags.quiet(spec);
     }
@@ -49,11 +55,18 @@ final class ElectricCommand implements Command {
         Flags flags = Flags.of(arguments);
         String mode = arguments.matchedOptionValue(MODE, "");
         String circuit = arguments.matchedOptionValue(CIRCUIT, "");
+        String plot = arguments.matchedOptionValue(PLOT, "");
+        if (!plot.isEmpty() && mode.isEmpty()) {
+            throw new BadCall(PLOT + " draws one mode; name it with " + MODE);
+        }
         Opened opened;
         List<Solved> solved;
         try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {
             opened = Desk.open(language, door, List.of(arguments.matchedPositionalValue(0, "")), progress).getFirst();
             solved = SolveCircuits.of(opened.project(), arguments.matchedOptionValue(VEHICLE, ""), mode);
+        }
+        if (!plot.isEmpty()) {
+            plot(solved, circuit, plot, door);
         }
         if (flags.json()) {
             door.out().print(ElectricJson.of(opened.place().name(), solved, circuit));
@@ -64,5 +77,15 @@ final class ElectricCommand implements Command {
             door.out().print(text.of(each, circuit, !mode.isEmpty() || !circuit.isEmpty()));
         }
         return Exit.FINE;
+    }
+
+    /** Draws what is fitted last: the kit of ours where there is one. */
+    private static void plot(List<Solved> solved, String circuit, String file, Door door) throws BadCall {
+        Solved last = solved.stream().filter(each -> each.schematic().fitment().ours()).findFirst()
+                .orElse(solved.getLast());
+        String svg = ElectricPlot.of(last, last.points().getFirst(), circuit).orElseThrow(() -> new BadCall(
+                "nothing to draw: no load takes current" + (circuit.isEmpty() ? "" : " through circuit '" + circuit
+                        + "'") + " in this mode"));
+        new WholeFiles().add(door.folder().resolve(file), svg.getBytes(StandardCharsets.UTF_8)).write();
     }
 }

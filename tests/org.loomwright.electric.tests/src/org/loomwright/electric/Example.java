@@ -28,8 +28,8 @@ public final class Example {
 
     /** The project in a folder. */
     public static Project at(Path folder) throws BadCall {
-        return new OpenProject(LoomReader.create(), 1).open(ProjectPlace.findOne(folder, "."), Cancel.NEVER,
-                Progress.NONE).project();
+        ProjectPlace place = ProjectPlace.findOne(folder.getParent(), folder.getFileName().toString());
+        return new OpenProject(LoomReader.create(), 1).open(place, Cancel.NEVER, Progress.NONE).project();
     }
 
     /** The first vehicle of a platform that has some choices. */

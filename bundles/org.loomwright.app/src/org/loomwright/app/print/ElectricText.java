@@ -26,8 +26,9 @@ public final class ElectricText {
     /** Flux of a filament lamp follows this power of the voltage (Fink and Beaty, Standard Handbook, p. 22-8). */
     static final double LIGHT = 3.4;
     private static final double NOTHING = 5e-4;
-    private static final String CAUTION = "Computed from what the sources state, not measured. Check against the vehicle"
-            + " in front of you; where the law, its maker\nor a licensed practitioner asks for more, do that.\n";
+    private static final String CAUTION = "Computed from what the sources state, not measured. Check against the"
+            + " vehicle in front of you; where the law, its\nmaker or a licensed"
+            + " practitioner asks for more, do that.\n";
 
     private final Palette palette;
     private final int width;
@@ -128,6 +129,9 @@ public final class ElectricText {
         rows(point, "contacts and grounds", List.of("A", "lost mV", "mW"), Role.CONTACT, Role.GROUND_JOINT, circuit,
                 each -> List.of(amps(point, each), milli(point.volts(each)),
                         milli(point.volts(each) * point.amps(each))), out);
+        if (point.solved()) {
+            new FaultText(palette, width).append(solved, point, circuit, out);
+        }
         if (point.mode().engine() == Engine.STOPPED && point.mode().states().values().stream()
                 .noneMatch(each -> each.equals("run") || each.equals("on"))) {
             out.append("what flows from the battery: ").append(Figure.of(1000 * sum(point, Role.BATTERY), 1))
@@ -234,6 +238,6 @@ public final class ElectricText {
     }
 
     private static String percent(double share) {
-        return Figure.of(share * 100, 0) + " %";
+        return Double.isInfinite(share) ? "none allowed" : Figure.of(share * 100, 0) + " %";
     }
 }

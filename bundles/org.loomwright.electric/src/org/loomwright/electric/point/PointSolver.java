@@ -114,7 +114,7 @@ public final class PointSolver {
                 boolean cool = free.filter(each -> amps < 0.02 * each.amps()).isPresent();
                 celsius[piece.index()] = cool ? ratings.get().ambient(piece)
                         : ratings.get().allowed(piece, point.vehicles(), point.currents())
-                                .map(each -> Math.min(HOTTEST, each.temperature(amps)))
+                                .map(each -> Math.min(HOTTEST, Ratings.temperature(each, amps)))
                                 .orElse(before[piece.index()]);
             }
         }

@@ -71,8 +71,9 @@ public final class LoadFaults implements Inspector {
         }
         boolean parked = point.mode().engine() == Engine.STOPPED && point.mode().name().equals("keyOff");
         if (parked && Math.abs(point.amps(piece)) > DRAIN) {
-            faults.add(new Fault("drain-with-key-off", piece, Math.abs(point.amps(piece)), piece.subject().label()
-                    + " takes " + Figure.of(Math.abs(point.amps(piece)), 2) + " A with the key off",
+            faults.add(new Fault("drain-with-key-off", piece, Math.abs(point.amps(piece)),
+                    piece.subject().label() + " takes " + Figure.of(Math.abs(point.amps(piece)), 2)
+                            + " A with the key off",
                     List.of(Figure.of(DRAIN * 1000) + " mA are allowed (common practice)"),
                     "feed it behind the key, or state in which state it is off"));
         }
@@ -98,7 +99,8 @@ public final class LoadFaults implements Inspector {
             List<String> steps = new ArrayList<>();
             trail.steps().stream().filter(step -> step.piece().role().passes())
                     .sorted((one, other) -> Double.compare(other.drop(), one.drop())).limit(6)
-                    .forEach(step -> steps.add(Figure.of(step.drop() * 1000, 0) + " mV " + step.piece().subject().label()
+                    .forEach(step -> steps.add(Figure.of(step.drop() * 1000, 0) + " mV "
+                            + step.piece().subject().label()
                             + ", " + Figure.of(step.amps(), 2) + " A"));
             faults.add(new Fault("drop-too-high", piece, lost / limit, piece.subject().label() + " loses "
                     + Figure.of(lost, 2) + " V on its way, " + Figure.of(limit, 2) + " V are allowed", steps,

@@ -99,6 +99,19 @@ public final class Ratings {
         return most;
     }
 
+    /**
+     * Returns the temperature in C of a conductor at a current: Ta + (Tr - Ta) (I / I_allowed(Ta))². Where the ambient
+     * reaches the rating and nothing is allowed, what that comes to in the limit: Ta + (Tr - 30) (I / I_30)², with the
+     * table's figure for 30 C and the same bundle.
+     */
+    public static double temperature(Allowance allowed, double amps) {
+        if (allowed.amps() > 0) {
+            return allowed.temperature(amps);
+        }
+        double share = amps / (allowed.base() * allowed.bundle().value());
+        return allowed.ambientC() + (allowed.rating() - AMBIENT) * share * share;
+    }
+
     private boolean carries(WireView wire, double[] currents) {
         for (int index : piecesOf.getOrDefault(wire, Set.of())) {
             double amps = Math.abs(currents[index]);
