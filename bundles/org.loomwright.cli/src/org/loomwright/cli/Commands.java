@@ -73,7 +73,7 @@ final class Commands {
     static String complaint(ParameterException e) {
         if (e instanceof UnmatchedArgumentException unmatched) {
             String wrong = unmatched.getUnmatched().getFirst();
-            List<String> near = unmatched.getSuggestions();
+            List<String> near = nearest(wrong, unmatched.getSuggestions());
             String what = unmatched.isUnknownOption() ? "unknown option" : e.getCommandLine().getSubcommands().isEmpty()
                     ? "one argument too many" : "unknown command";
             return what + " '" + wrong + "'"
@@ -82,6 +82,26 @@ final class Commands {
         String message = String.valueOf(e.getMessage()).lines().findFirst().orElse("wrong call");
         String end = message.endsWith(".") ? message.substring(0, message.length() - 1) : message;
         return Character.toLowerCase(end.charAt(0)) + end.substring(1);
+    }
+
+    /** Those of the candidates that differ from a word in the fewest letters, wherever these stand. */
+    private static List<String> nearest(String wrong, List<String> candidates) {
+        int least = candidates.stream().mapToInt(each -> lettersApart(wrong, each)).min().orElse(0);
+        return candidates.stream().filter(each -> lettersApart(wrong, each) == least).toList();
+    }
+
+    private static int lettersApart(String one, String other) {
+        StringBuilder left = new StringBuilder(other);
+        int missing = 0;
+        for (char letter : one.toCharArray()) {
+            int at = left.indexOf(String.valueOf(letter));
+            if (at < 0) {
+                missing++;
+            } else {
+                left.deleteCharAt(at);
+            }
+        }
+        return missing + left.length();
     }
 
     private static OptionSpec help() {
