@@ -29,6 +29,8 @@ public record RuleInfo(String id, String title, Severity severity, Kind kind, Sc
         HOUSING("housing"),
         HARNESS("drawing or harness"),
         PROTECTION_TREE("protection tree"),
+        /** Currents and voltages mode by mode; larger sets of vehicles are not solved by a check. */
+        OPERATING_POINTS("operating points of at most 64 vehicles"),
         PLATFORM("platform"),
         PROJECT("project");
 
@@ -51,6 +53,11 @@ public record RuleInfo(String id, String title, Severity severity, Kind kind, Sc
         Objects.requireNonNull(kind);
         Objects.requireNonNull(scope);
         Objects.requireNonNull(basis);
+    }
+
+    /** Returns whether it looks at every vehicle that can exist, however many these are. */
+    public boolean reachesEveryVehicle() {
+        return scope != Scope.OPERATING_POINTS;
     }
 
     /** Returns the path of its page in the repository. */

@@ -25,7 +25,7 @@ public final class ElectricRule implements Rule<Target.OfNetwork> {
     private final RuleInfo info;
 
     private ElectricRule(String id, String title, Severity severity, String basis) {
-        info = new RuleInfo(id, title, severity, Kind.ENGINEERING, Scope.PROTECTION_TREE, basis);
+        info = new RuleInfo(id, title, severity, Kind.ENGINEERING, Scope.OPERATING_POINTS, basis);
     }
 
     /** Returns all rules of this sort, in order. */

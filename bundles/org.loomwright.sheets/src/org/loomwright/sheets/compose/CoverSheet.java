@@ -168,15 +168,17 @@ final class CoverSheet {
         for (RuleInfo rule : order.rules()) {
             long found = order.findings().stream()
                     .filter(each -> each.rule().equals(rule.id()) && each.counts()).count();
-            rows.add(Row.of(Words.capital(rule.title()) + " (" + rule.id() + ")", found == 0 ? "none"
-                    : Long.toString(found), rule.basis()));
+            String open = found == 0 ? "none" : Long.toString(found);
+            rows.add(Row.of(Words.capital(rule.title()) + " (" + rule.id() + ")", rule.reachesEveryVehicle() ? open
+                    : open + "; asked of sets of harnesses with at most 64 vehicles only", rule.basis()));
         }
         blocks.add(new Grid("checks", List.of(Column.of("Rule"), Column.of("Open"), Column.of("Basis")), rows));
     }
 
     private void unchecked() {
         blocks.add(new Block.Heading("What was not checked"));
-        blocks.add(new Block.Words("Anything that the sources do not say. The vehicle itself: its own wiring, repairs"
+        blocks.add(new Block.Words("Anything that the sources do not say. Currents and"
+                + " voltages where a set of harnesses has more than 64 vehicles. The vehicle itself: its own wiring, repairs"
                 + " by earlier owners, and what was fitted later. Mechanical damage, chafing and heat on the way."
                 + " Vibration, water and ageing. Electromagnetic disturbance. Whether the work was done as described."
                 + " Compliance with any regulation: where a law's table is named as a basis, it lends its figures"
