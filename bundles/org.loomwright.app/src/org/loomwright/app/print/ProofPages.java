@@ -81,8 +81,8 @@ public final class ProofPages {
         line("checked", "for every vehicle that can exist: " + String.join(", ", checked)
                 + (proof.fits().isEmpty() ? "" : "; the fit of each harness"), out);
         if (!solved.isEmpty()) {
-            line("", "where a set of harnesses has at most 64 vehicles, and not otherwise: " + String.join(", ", solved),
-                    out);
+            line("", "where a set of harnesses has at most 64 vehicles, and not otherwise: "
+                    + String.join(", ", solved), out);
         }
         line("not checked", String.join("; ", NOT_CHECKED) + " (docs/engineering-basis.md)", out);
         return out.toString();
