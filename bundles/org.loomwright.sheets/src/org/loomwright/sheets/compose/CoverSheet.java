@@ -177,11 +177,11 @@ final class CoverSheet {
 
     private void unchecked() {
         blocks.add(new Block.Heading("What was not checked"));
-        blocks.add(new Block.Words("Anything that the sources do not say. Currents and"
-                + " voltages where a set of harnesses has more than 64 vehicles. The vehicle itself: its own wiring, repairs"
-                + " by earlier owners, and what was fitted later. Mechanical damage, chafing and heat on the way."
-                + " Vibration, water and ageing. Electromagnetic disturbance. Whether the work was done as described."
-                + " Compliance with any regulation: where a law's table is named as a basis, it lends its figures"
-                + " only."));
+        blocks.add(new Block.Words("Anything that the sources do not say. Currents and voltages where a set of "
+                + "harnesses has more than 64 vehicles. The vehicle itself: its own wiring, repairs "
+                + "by earlier owners, and what was fitted later. Mechanical damage, chafing and heat "
+                + "on the way. Vibration, water and ageing. Electromagnetic disturbance. Whether the "
+                + "work was done as described. Compliance with any regulation: where a law's table is"
+                + " named as a basis, it lends its figures only."));
     }
 }
