@@ -2,12 +2,15 @@
 package org.loomwright.workbench;
 
 import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Optional;
 import org.eclipse.compare.CompareUI;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
+import org.eclipse.core.runtime.CoreException;
 import org.eclipse.jgit.api.Git;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Rectangle;
@@ -80,6 +83,18 @@ class CompareTest {
         hand.until("the change is gone from the tree", () -> changes().isPresent() && leaf("285").isEmpty()
                 && leaf("10 mm").isPresent());
         hand.until("there is something to save", () -> page.getActiveEditor().isDirty());
+        hand.press(SWT.CTRL, 's');
+        hand.until("the file has what was taken over and what was not", () -> text(file).contains(WAS)
+                && text(file).contains(IS_TOO));
+        hand.until("nothing is left to save", () -> !page.getActiveEditor().isDirty());
+    }
+
+    private static String text(IFile file) {
+        try (InputStream in = file.getContents(true)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException | CoreException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     /** The tree of changes, once there is something in it. */

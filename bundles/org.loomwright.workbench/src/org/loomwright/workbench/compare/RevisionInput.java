@@ -99,9 +99,19 @@ public final class RevisionInput extends CompareEditorInput {
         return node;
     }
 
+    /**
+     * Writes what was taken over. Where the sides stand exchanged on the screen, the platform asks whether the side that
+     * stands at the right may be changed, but is answered for the right side of the comparison, and would keep nothing.
+     */
     @Override
     public void saveChanges(IProgressMonitor monitor) throws CoreException {
-        super.saveChanges(monitor);
+        CompareConfiguration configuration = getCompareConfiguration();
+        configuration.setRightEditable(configuration.isLeftEditable());
+        try {
+            super.saveChanges(monitor);
+        } finally {
+            configuration.setRightEditable(false);
+        }
         for (WorkspaceFile each : files) {
             each.commit(monitor);
         }
