@@ -100,8 +100,8 @@ public final class RevisionInput extends CompareEditorInput {
     }
 
     /**
-     * Writes what was taken over. Where the sides stand exchanged on the screen, the platform asks whether the side that
-     * stands at the right may be changed, but is answered for the right side of the comparison, and would keep nothing.
+     * Writes what was taken over. Where the sides stand exchanged on the screen, the platform asks whether the side
+     * that stands at the right may be changed, is answered for the right side of the comparison, and keeps nothing.
      */
     @Override
     public void saveChanges(IProgressMonitor monitor) throws CoreException {
