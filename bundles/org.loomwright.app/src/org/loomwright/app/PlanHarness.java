@@ -143,7 +143,7 @@ public final class PlanHarness {
 
     private Refusal refusal(PlanModel model, Cancel cancel) {
         Map<String, BitSet> drawings = drawings(model);
-        return new Refusal(List.copyOf(drawings.keySet()), Conflict.of(model.problem(), planner, cancel).orElseThrow(),
+        return new Refusal(List.copyOf(drawings.keySet()), Conflict.within(model.problem(), planner, cancel),
                 FewestHarnesses.of(model.problem(), List.copyOf(drawings.values()), planner, cancel),
                 Jumpers.of(model.problem(), planner, cancel));
     }

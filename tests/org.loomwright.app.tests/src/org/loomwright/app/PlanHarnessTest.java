@@ -17,6 +17,8 @@ import org.loomwright.app.print.WhatIfText;
 import org.loomwright.fit.ChainJudge;
 import org.loomwright.fit.FitDefaults;
 import org.loomwright.fit.FitReport;
+import org.loomwright.fit.plan.Conflict;
+import org.loomwright.fit.plan.FewestHarnesses;
 import org.loomwright.fit.plan.HarnessPlan;
 import org.loomwright.fit.plan.HarnessPlanner;
 import org.loomwright.quantity.Cancel;
@@ -87,6 +89,30 @@ class PlanHarnessTest {
                 in all, 250 mm excess allowed
                     lamp in front67"""), text);
         assertTrue(text.contains("  the fewest that serve all: 2; no two of front66, front67 go together\n"), text);
+    }
+
+    /** What was not found out in time is called that, and counted. */
+    @Test
+    void aRefusalDoesNotClaimWhatWasNotFoundOut() throws BadCall {
+        Planned planned = plan(TextProject.open(open(TextProject.SMALL).replace("wing at 510 mm", "wing at 820 mm")),
+                "ours");
+        PlanHarness.Refusal known = planned.refusal().orElseThrow();
+        Planned open = new Planned(planned.model(), planned.plan(), planned.text(), planned.judged(), Optional.of(
+                new PlanHarness.Refusal(known.drawings(), new Conflict(known.conflict().vehicles(), known.conflict()
+                        .branches(), false), new FewestHarnesses.Answer(List.of(List.of(0)), List.of(), List.of(1),
+                        List.of(0), 5, 2), known.jumpers())));
+        String text = PlanPages.text(List.of(open), Palette.PLAIN, WIDTH);
+        assertTrue(text.contains("one harness; whether they could without one of them was not always found out:\n"));
+        assertTrue(text.contains("  the fewest that serve the others: 1; no two of front66 go together\n"), text);
+        assertTrue(text.contains("  whether a harness fits front67 alone was not found out\n"), text);
+        assertTrue(text.contains("    front67: not known, because"), text);
+        Planned more = new Planned(planned.model(), planned.plan(), planned.text(), planned.judged(), Optional.of(
+                new PlanHarness.Refusal(known.drawings(), known.conflict(), new FewestHarnesses.Answer(
+                        known.fewest().groups(), List.of(), List.of(), List.of(0), 5, 2), known.jumpers())));
+        assertTrue(PlanPages.text(List.of(more), Palette.PLAIN, WIDTH).contains("  found to serve all: 2; at least 1"
+                + " are needed; of 2 of 5 sets that were tried it was not found out whether one harness fits them\n"));
+        assertTrue(PlanPages.json(List.of(more)).contains("\"isFewest\": false"));
+        assertTrue(PlanPages.json(List.of(more)).contains("\"setsNotKnown\": 2"));
     }
 
     /**

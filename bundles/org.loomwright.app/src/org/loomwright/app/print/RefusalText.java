@@ -24,7 +24,9 @@ final class RefusalText {
 
     static void append(Planned planned, StringBuilder out) {
         Refusal refusal = planned.refusal().orElseThrow();
-        out.append("  these cannot be served by one harness, and without any one of them they could:\n");
+        out.append("  these cannot be served by one harness").append(refusal.conflict().minimal()
+                ? ", and without any one of them they could:\n"
+                : "; whether they could without one of them was not always found out:\n");
         for (String branch : refusal.conflict().branches()) {
             for (int vehicle : refusal.conflict().vehicles()) {
                 asked(planned, branch, planned.model().asked().columns().get(vehicle), out);
@@ -32,18 +34,31 @@ final class RefusalText {
         }
         FewestHarnesses.Answer fewest = refusal.fewest();
         if (!fewest.groups().isEmpty()) {
-            out.append("  the fewest that serve all: ").append(fewest.groups().size()).append(fewest.isClique()
-                    ? "; no two of " + names(refusal, fewest.apart()) + " go together\n"
-                    : "; every way to make do with fewer was tried\n");
+            boolean all = fewest.alone().isEmpty() && fewest.unclear().isEmpty();
+            out.append("  ").append(fewest.isFewest() ? "the fewest that serve " : "found to serve ")
+                    .append(all ? "all: " : "the others: ").append(fewest.groups().size()).append(proof(refusal))
+                    .append('\n');
             fewest.groups().forEach(group -> out.append("    ").append(names(refusal, group)).append('\n'));
         }
         if (!fewest.alone().isEmpty()) {
             out.append("  no harness fits ").append(names(refusal, fewest.alone())).append(" even alone\n");
         }
+        if (!fewest.unclear().isEmpty()) {
+            out.append("  whether a harness fits ").append(names(refusal, fewest.unclear()))
+                    .append(" alone was not found out\n");
+        }
         jumpers(planned, refusal, out);
         chart(planned, refusal, out);
         out.append("  allow more with excessAtMost or doublingBackAtMost, set the spacing or a pin free, or cover"
                 + " fewer drawings\n");
+    }
+
+    private static String proof(Refusal refusal) {
+        FewestHarnesses.Answer fewest = refusal.fewest();
+        return fewest.isClique() ? "; no two of " + names(refusal, fewest.apart()) + " go together"
+                : fewest.isFewest() ? "; every way to make do with fewer was tried"
+                : "; at least " + Math.max(1, fewest.apart().size()) + " are needed; of " + fewest.open() + " of "
+                        + fewest.asked() + " sets that were tried it was not found out whether one harness fits them";
     }
 
     private static void jumpers(Planned planned, Refusal refusal, StringBuilder out) {
@@ -70,6 +85,10 @@ final class RefusalText {
             out.append("    ").append(drawing).append(": ");
             if (refusal.fewest().alone().contains(i)) {
                 out.append("not covered, because no harness fits it even alone\n");
+                continue;
+            }
+            if (refusal.fewest().unclear().contains(i)) {
+                out.append("not known, because whether a harness fits it alone was not found out\n");
                 continue;
             }
             int index = i;
@@ -118,6 +137,7 @@ final class RefusalText {
             json.value(planned.model().asked().columns().get(vehicle).label());
         }
         json.endArray();
+        json.name("minimal").value(refusal.conflict().minimal());
         json.endObject();
         json.name("jumpers").beginArray();
         for (Jumpers.Jumper each : refusal.jumpers().map(Jumpers.Answer::jumpers).orElse(List.of())) {
@@ -135,6 +155,20 @@ final class RefusalText {
                 json.value(refusal.drawings().get(drawing));
             }
             json.endArray();
+        }
+        json.endArray();
+        json.name("isFewest").value(refusal.fewest().isFewest());
+        json.name("atLeast").value(Math.max(1, refusal.fewest().apart().size()));
+        json.name("setsNotKnown").value(refusal.fewest().open());
+        names(json, "fitsNone", refusal, refusal.fewest().alone());
+        names(json, "notKnown", refusal, refusal.fewest().unclear());
+    }
+
+    private static void names(JsonWriter json, String name, Refusal refusal, List<Integer> drawings)
+            throws IOException {
+        json.name(name).beginArray();
+        for (int drawing : drawings) {
+            json.value(refusal.drawings().get(drawing));
         }
         json.endArray();
     }

@@ -14,8 +14,10 @@ import org.loomwright.quantity.Cancel;
  *
  * @param vehicles the vehicles, rising
  * @param branches the branches on trunks, each with all that is on it, in the order of the harness
+ * @param minimal  true when it is proved that without any one of them a harness fits; false when for some that was not
+ *                 found out
  */
-public record Conflict(List<Integer> vehicles, List<String> branches) {
+public record Conflict(List<Integer> vehicles, List<String> branches, boolean minimal) {
 
     public Conflict {
         vehicles = List.copyOf(vehicles);
@@ -28,30 +30,33 @@ public record Conflict(List<Integer> vehicles, List<String> branches) {
      * work for each vehicle and branch, without the search for the least excess.
      */
     public static Optional<Conflict> of(PlanProblem problem, HarnessPlanner planner, Cancel cancel) {
-        if (!isImpossible(planner, problem, cancel)) {
-            return Optional.empty();
-        }
+        return planner.fits(problem, cancel).filter(fits -> !fits).map(none -> within(problem, planner, cancel));
+    }
+
+    /** The same for a problem of which it is proved that no harness fits. */
+    public static Conflict within(PlanProblem problem, HarnessPlanner planner, Cancel cancel) {
+        boolean minimal = true;
         BitSet vehicles = new BitSet();
         vehicles.set(0, problem.vehicles());
         for (int v = 0; v < problem.vehicles(); v++) {
             vehicles.clear(v);
-            vehicles.set(v, !isImpossible(planner, Parts.vehicles(problem, vehicles), cancel));
+            Optional<Boolean> fits = planner.fits(Parts.vehicles(problem, vehicles), cancel);
+            minimal &= fits.isPresent();
+            vehicles.set(v, fits.orElse(true));
         }
         PlanProblem less = Parts.vehicles(problem, vehicles);
         Set<String> branches = new LinkedHashSet<>();
         onTrunks(less).filter(each -> !each.asks().isEmpty()).forEach(each -> branches.add(each.name()));
         for (String branch : List.copyOf(branches)) {
             branches.remove(branch);
-            if (!isImpossible(planner, Parts.branches(less, branches), cancel)) {
+            Optional<Boolean> fits = planner.fits(Parts.branches(less, branches), cancel);
+            minimal &= fits.isPresent();
+            if (fits.orElse(true)) {
                 branches.add(branch);
             }
         }
         List<String> order = onTrunks(less).map(PlanBranch::name).filter(branches::contains).toList();
-        return Optional.of(new Conflict(vehicles.stream().boxed().toList(), order));
-    }
-
-    private static boolean isImpossible(HarnessPlanner planner, PlanProblem problem, Cancel cancel) {
-        return planner.fits(problem, cancel).filter(fits -> !fits).isPresent();
+        return new Conflict(vehicles.stream().boxed().toList(), order, minimal);
     }
 
     private static Stream<PlanBranch> onTrunks(PlanProblem problem) {

@@ -31,14 +31,28 @@ public final class FewestHarnesses {
     /**
      * The answer.
      *
-     * @param groups the drawings of each harness, by index; a drawing that no harness fits is in none
-     * @param alone  drawings that no harness fits, by index
-     * @param apart  drawings of which no two go together, by index: so many harnesses are needed at least
-     * @param asked  how many different sets were tried
-     * @param open   of how many of these it was not found out whether a harness fits; they were taken as ones that none
-     *               fits
+     * @param groups  the drawings of each harness, by index; a drawing that no harness fits is in none
+     * @param alone   drawings that no harness fits, by index
+     * @param unclear drawings of which it was not found out whether a harness fits, by index; they are in no group
+     * @param apart   drawings of which no two go together, by index: so many harnesses are needed at least
+     * @param asked   how many different sets were tried
+     * @param open    of how many of these it was not found out whether a harness fits; they were taken as ones that
+     *                none fits
      */
-    public record Answer(List<List<Integer>> groups, List<Integer> alone, List<Integer> apart, int asked, int open) {
+    public record Answer(List<List<Integer>> groups, List<Integer> alone, List<Integer> unclear, List<Integer> apart,
+            int asked, int open) {
+
+        public Answer {
+            groups = List.copyOf(groups);
+            alone = List.copyOf(alone);
+            unclear = List.copyOf(unclear);
+            apart = List.copyOf(apart);
+        }
+
+        /** True when it is proved that no fewer harnesses serve what they serve. */
+        public boolean isFewest() {
+            return isClique() || open == 0;
+        }
 
         /** True when the number is proved from below by drawings of which no two go together. */
         public boolean isClique() {
@@ -77,10 +91,12 @@ public final class FewestHarnesses {
 
     private Answer find() {
         List<Integer> alone = new ArrayList<>();
+        List<Integer> unclear = new ArrayList<>();
         List<Integer> rest = new ArrayList<>();
         for (int i = 0; i < drawings.size(); i++) {
             apart[i] = new BitSet();
-            (fits(set(i)) ? rest : alone).add(i);
+            Optional<Boolean> fits = asked(set(i));
+            (fits.isEmpty() ? unclear : fits.get() ? rest : alone).add(i);
         }
         for (int i : rest) {
             for (int j : rest) {
@@ -99,8 +115,9 @@ public final class FewestHarnesses {
             place(order, 0, new ArrayList<>(), most, groups);
         }
         return new Answer(groups.stream().map(group -> group.stream().boxed().toList())
-                .sorted(Comparator.comparing(List::getFirst)).toList(), alone, clique.stream().sorted().toList(),
-                known.size(), (int) known.values().stream().filter(Optional::isEmpty).count());
+                .sorted(Comparator.comparing(List::getFirst)).toList(), alone, unclear,
+                clique.stream().sorted().toList(), known.size(),
+                (int) known.values().stream().filter(Optional::isEmpty).count());
     }
 
     private static BitSet set(int... members) {

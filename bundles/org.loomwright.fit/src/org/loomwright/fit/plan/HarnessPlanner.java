@@ -13,6 +13,7 @@ import org.loomwright.quantity.Cancel;
 public final class HarnessPlanner implements Planner {
 
     private final Cancel enough;
+    private final LinearProgram.Solver solver;
 
     /** A planner that takes the time it needs. */
     public HarnessPlanner() {
@@ -25,7 +26,12 @@ public final class HarnessPlanner implements Planner {
      * @param enough asked now and then whether to end with the best that was found
      */
     public HarnessPlanner(Cancel enough) {
+        this(enough, LibraryProgram::new);
+    }
+
+    HarnessPlanner(Cancel enough, LinearProgram.Solver solver) {
         this.enough = enough;
+        this.solver = solver;
     }
 
     @Override
@@ -51,7 +57,7 @@ public final class HarnessPlanner implements Planner {
                 .anyMatch(branch -> !branch.stops().isEmpty());
         PlanTrunk bare = tree ? Parts.bare(trunk) : trunk;
         StiffTrunk start = tree ? new StiffTrunk(bare, problem, cancel) : stiff;
-        TrunkSearch exact = new SlackTrunk(bare, start, problem, cancel, enough);
+        TrunkSearch exact = new SlackTrunk(bare, start, problem, solver, cancel, enough);
         return tree ? new TreeWithSlack(stiff, exact) : exact;
     }
 }

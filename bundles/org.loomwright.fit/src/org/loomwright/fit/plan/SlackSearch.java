@@ -25,6 +25,7 @@ final class SlackSearch {
     private static final int ROUNDS = 500;
     private static final int CUTS = 30;
     private static final double FADING = 0.95;
+    private static final double[] NOT_KNOWN = {};
 
     private final SlackRun run;
     private final long limit;
@@ -55,10 +56,11 @@ final class SlackSearch {
     /**
      * What was found.
      *
-     * @param best  the best figures; empty when there are none
-     * @param bound no figures have a lesser sum
+     * @param best     the best figures; empty when there are none or none were found
+     * @param bound    no figures have a lesser sum
+     * @param complete true when all was searched: then there are no better figures
      */
-    record Result(Optional<long[]> best, long bound) {
+    record Result(Optional<long[]> best, long bound, boolean complete) {
     }
 
     /**
@@ -66,7 +68,8 @@ final class SlackSearch {
      * @param sums    what must hold besides
      * @param enough  whether to stop with the best that was found
      */
-    SlackSearch(SlackRun run, long limit, long[] weights, List<Row> sums, Cancel cancel, Cancel enough) {
+    SlackSearch(SlackRun run, long limit, long[] weights, List<Row> sums, LinearProgram.Solver solver,
+            Cancel cancel, Cancel enough) {
         this.run = run;
         this.limit = limit;
         this.weights = weights;
@@ -77,7 +80,7 @@ final class SlackSearch {
         this.activity = new double[run.asks.size() + run.unknowns()];
         this.everywhere = new byte[run.asks.size()];
         this.step = Math.max(1, Arrays.stream(weights).reduce(0, SlackSearch::divisor));
-        this.program = new LinearProgram(Arrays.stream(weights).mapToDouble(each -> (double) each / step).toArray());
+        this.program = solver.minimise(Arrays.stream(weights).mapToDouble(each -> (double) each / step).toArray());
     }
 
     static long divisor(long one, long other) {
@@ -135,12 +138,12 @@ final class SlackSearch {
         }
         while (!open.isEmpty()) {
             if (first && best != null) {
-                return new Result(Optional.of(best), least);
+                return new Result(Optional.of(best), Long.MIN_VALUE, false);
             }
             if (enough.cancelled()) {
                 double bound = open.stream().mapToDouble(Node::bound).min().orElse(least);
                 return new Result(Optional.ofNullable(best), bound <= Long.MIN_VALUE ? Long.MIN_VALUE
-                        : Math.min(least, (long) Math.ceil(bound)));
+                        : Math.min(least, (long) Math.ceil(bound)), false);
             }
             cancel.check();
             nodes++;
@@ -153,7 +156,7 @@ final class SlackSearch {
                 open.push(nearest);
             }
         }
-        return new Result(Optional.ofNullable(best), least);
+        return new Result(Optional.ofNullable(best), least, true);
     }
 
     private List<Row> spacing() {
@@ -176,6 +179,8 @@ final class SlackSearch {
         Relaxed relaxed = isNoBetter(wide.bound) ? null : relaxed(wide);
         if (relaxed == null) {
             learn(wide);
+        } else if (relaxed.x == null) {
+            halve(relaxed.node, open);
         } else {
             split(relaxed.node, relaxed.rows, relaxed.x, bound(relaxed.x), open);
         }
@@ -209,7 +214,23 @@ final class SlackSearch {
         }
     }
 
-    /** A node with the figures of its linear program. */
+    /** Where a program was not solved, whatever is in the node is looked at in smaller parts, at last one by one. */
+    private void halve(Node node, Deque<Node> open) {
+        int widest = 0;
+        for (int x = 0; x < node.low.length; x++) {
+            if (node.high[x] - node.low[x] > node.high[widest] - node.low[widest]) {
+                widest = x;
+            }
+        }
+        if (node.high[widest] > node.low[widest]) {
+            cut(node, node.rows, widest, node.low[widest] + (node.high[widest] - node.low[widest]) / 2, false,
+                    node.bound, open);
+        } else if (spacing().stream().allMatch(row -> row.holds(node.low))) {
+            start(node.low);
+        }
+    }
+
+    /** A node with the figures of its linear program; without figures where these are not known. */
     private record Relaxed(Node node, List<Row> rows, double[] x) {
     }
 
@@ -255,7 +276,14 @@ final class SlackSearch {
                 return null;
             }
             programs++;
-            double[] x = program.solve(node.low, node.high, all).orElse(null);
+            double[] x = switch (program.solve(node.low, node.high, all)) {
+                case LinearProgram.Answer.Least least -> least.figures();
+                case LinearProgram.Answer.Nothing nothing -> null;
+                case LinearProgram.Answer.NotKnown notKnown -> NOT_KNOWN;
+            };
+            if (x == NOT_KNOWN) {
+                break;
+            }
             if (x == null || isNoBetter(bound(x))) {
                 return null;
             }
@@ -273,7 +301,7 @@ final class SlackSearch {
                 }
             }
         }
-        throw new IllegalStateException("a linear program breaks what it was given");
+        return new Relaxed(node, rows, null);
     }
 
     private static boolean isBroken(double[] x) {

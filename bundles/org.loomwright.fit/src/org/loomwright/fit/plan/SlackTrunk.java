@@ -18,6 +18,7 @@ import org.loomwright.quantity.Cancel;
 final class SlackTrunk implements TrunkSearch {
 
     private final SlackRun run;
+    private final LinearProgram.Solver solver;
     private final Cancel cancel;
     private final Cancel enough;
     private final long unit;
@@ -31,9 +32,11 @@ final class SlackTrunk implements TrunkSearch {
     /**
      * @param stiff the same trunk without slack, for a harness to start from
      */
-    SlackTrunk(PlanTrunk trunk, StiffTrunk stiff, PlanProblem problem, Cancel cancel, Cancel enough) {
+    SlackTrunk(PlanTrunk trunk, StiffTrunk stiff, PlanProblem problem, LinearProgram.Solver solver, Cancel cancel,
+            Cancel enough) {
         this.run = new SlackRun(Parts.sorted(trunk, problem.vehicles()), problem.vehicles(), problem.grid());
         this.stiff = stiff;
+        this.solver = solver;
         this.cancel = cancel;
         this.enough = enough;
         this.unit = unit();
@@ -91,7 +94,7 @@ final class SlackTrunk implements TrunkSearch {
 
     private SlackSearch.Result search(long limit, Objective sum, List<Row> sums, List<long[]> starts,
             boolean first) {
-        SlackSearch search = new SlackSearch(run, limit, weights(sum), sums, cancel, enough);
+        SlackSearch search = new SlackSearch(run, limit, weights(sum), sums, solver, cancel, enough);
         starts.forEach(search::start);
         SlackSearch.Result result = search.find(first);
         programs += search.programs();
@@ -120,7 +123,7 @@ final class SlackTrunk implements TrunkSearch {
         }
         SlackSearch.Result result = search(most, Objective.COPPER, List.of(), List.of(), true);
         return result.best().isPresent() ? Optional.of(true)
-                : enough.cancelled() ? Optional.empty() : Optional.of(false);
+                : result.complete() ? Optional.of(false) : Optional.empty();
     }
 
     @Override
@@ -147,11 +150,11 @@ final class SlackTrunk implements TrunkSearch {
         long low = Math.ceilDiv(atLeast, unit) * unit - unit;
         long next = low + unit;
         while (high - low > unit && !enough.cancelled()) {
-            Optional<long[]> found = search(next, Objective.COPPER, sums, List.of(), true).best();
-            if (found.isPresent()) {
-                best = found.get();
+            SlackSearch.Result found = search(next, Objective.COPPER, sums, List.of(), true);
+            if (found.best().isPresent()) {
+                best = found.best().get();
                 high = laying.excess(best, next, unit);
-            } else if (!enough.cancelled()) {
+            } else if (found.complete()) {
                 low = next;
             }
             next = low + Math.max(1, (high - low) / unit / 2) * unit;
