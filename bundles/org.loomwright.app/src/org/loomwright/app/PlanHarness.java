@@ -8,6 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.loomwright.compare.draft.JumperDraft;
+import org.loomwright.condition.Condition;
 import org.loomwright.fit.FitDefaults;
 import org.loomwright.fit.FitJudge;
 import org.loomwright.fit.FitProblem;
@@ -17,6 +19,7 @@ import org.loomwright.fit.plan.FewestHarnesses;
 import org.loomwright.fit.plan.HarnessPlan;
 import org.loomwright.fit.plan.HarnessPlanner;
 import org.loomwright.fit.plan.Jumpers;
+import org.loomwright.fit.plan.Kept;
 import org.loomwright.fit.plan.PlanModel;
 import org.loomwright.fit.plan.PlanText;
 import org.loomwright.fit.plan.Savings;
@@ -26,8 +29,10 @@ import org.loomwright.harness.Source;
 import org.loomwright.harness.TextEdit;
 import org.loomwright.harness.link.Project;
 import org.loomwright.harness.link.WiringView;
+import org.loomwright.lang.Formatter;
 import org.loomwright.lang.SourceReader;
 import org.loomwright.quantity.Cancel;
+import org.loomwright.quantity.Length;
 import org.loomwright.quantity.Progress;
 
 /**
@@ -54,11 +59,12 @@ public final class PlanHarness {
      * @param model   what was planned
      * @param plan    the plan
      * @param text    the file of the harness with the plan in it; empty without a plan
+     * @param before  what the judge says of the harness as it stands in the source
      * @param judged  what the judge says of that text; empty without a plan
      * @param refusal why there is none; empty with a plan, and when none was found in time
      */
-    public record Planned(PlanModel model, HarnessPlan plan, Optional<Source> text, Optional<FitReport> judged,
-            Optional<Refusal> refusal) {
+    public record Planned(PlanModel model, HarnessPlan plan, Optional<Source> text, FitReport before,
+            Optional<FitReport> judged, Optional<Refusal> refusal) {
 
         /** The harness as it stands in the source. */
         public WiringView harness() {
@@ -79,9 +85,15 @@ public final class PlanHarness {
      * @param conflict what cannot be served by one, so little that without any of it a harness fits
      * @param fewest   the fewest harnesses instead, by index of {@code drawings}
      * @param jumpers  one harness with the fewest jumpers instead; empty when jumpers do not help
+     * @param texts    that harness with its stations and lengths, then each jumper in a file of its own
      */
     public record Refusal(List<String> drawings, Conflict conflict, FewestHarnesses.Answer fewest,
-            Optional<Jumpers.Answer> jumpers) {
+            Optional<Jumpers.Answer> jumpers, List<Source> texts) {
+
+        public Refusal {
+            drawings = List.copyOf(drawings);
+            texts = List.copyOf(texts);
+        }
     }
 
     /** Whether a source leaves a station or a length of a harness open. */
@@ -93,18 +105,28 @@ public final class PlanHarness {
 
     /** Plans one harness of a project. */
     public Planned plan(WiringView harness, Project project, Cancel cancel, Progress progress) {
+        return plan(harness, PlanModel.of(harness, project, defaults), project, cancel, progress);
+    }
+
+    /** Plans one harness again; of the stations and lengths that it has, only those change that must. */
+    public Planned planAgain(WiringView harness, Project project, Cancel cancel, Progress progress) {
+        Kept kept = Kept.of(harness, project, defaults, planner, cancel);
+        PlanModel model = PlanModel.of(kept.harness(), project, defaults);
+        return plan(harness, new PlanModel(harness, model.problem(), model.asked(), model.open(), model.fixed()),
+                project, cancel, progress);
+    }
+
+    private Planned plan(WiringView harness, PlanModel model, Project project, Cancel cancel, Progress progress) {
         progress.report("planning " + harness.name(), 0, 2);
-        PlanModel model = PlanModel.of(harness, project, defaults);
+        FitReport before = judge.judge(FitProblem.of(harness, project, defaults), cancel);
         HarnessPlan plan = planner.plan(model.problem(), cancel);
         progress.report("planning " + harness.name(), 1, 2);
         if (plan.found().isEmpty()) {
-            return new Planned(model, plan, Optional.empty(), Optional.empty(), plan.isImpossible()
-                    ? Optional.of(refusal(model, cancel)) : Optional.empty());
+            return new Planned(model, plan, Optional.empty(), before, Optional.empty(), plan.isImpossible()
+                    ? Optional.of(refusal(model, project, cancel)) : Optional.empty());
         }
-        List<TextEdit> edits = PlanText.edits(harness.wiring(), plan.found().get());
-        String file = harness.wiring().span().file();
-        Source written = reader.read(file, TextEdit.apply(project.text(file).orElseThrow(), edits)
-                .getBytes(StandardCharsets.UTF_8));
+        Source written = written(harness, project, plan.found().get());
+        String file = written.file();
         List<Source> sources = new ArrayList<>(project.sources());
         sources.replaceAll(source -> source.file().equals(file) ? written : source);
         Project planned = Project.link(sources);
@@ -113,7 +135,7 @@ public final class PlanHarness {
         if (report.verdict() == FitReport.Verdict.DOES_NOT_FIT && model.open().isEmpty()) {
             throw new IllegalStateException("the judge refuses the plan of " + harness.name() + ": " + report.words());
         }
-        return new Planned(model, plan, Optional.of(written), Optional.of(report), Optional.empty());
+        return new Planned(model, plan, Optional.of(written), before, Optional.of(report), Optional.empty());
     }
 
     /** What drives a plan: what each drawing costs, and what copper would be saved by more excess. */
@@ -141,10 +163,38 @@ public final class PlanHarness {
         return drawings;
     }
 
-    private Refusal refusal(PlanModel model, Cancel cancel) {
+    private Source written(WiringView harness, Project project, HarnessPlan.Solution plan) {
+        String file = harness.wiring().span().file();
+        List<TextEdit> edits = PlanText.edits(harness.wiring(), plan);
+        return reader.read(file, TextEdit.apply(project.text(file).orElseThrow(), edits)
+                .getBytes(StandardCharsets.UTF_8));
+    }
+
+    private Refusal refusal(PlanModel model, Project project, Cancel cancel) {
         Map<String, BitSet> drawings = drawings(model);
+        Optional<Jumpers.Answer> jumpers = Jumpers.of(model.problem(), planner, cancel);
         return new Refusal(List.copyOf(drawings.keySet()), Conflict.within(model.problem(), planner, cancel),
                 FewestHarnesses.of(model.problem(), List.copyOf(drawings.values()), planner, cancel),
-                Jumpers.of(model.problem(), planner, cancel));
+                jumpers, jumpers.map(answer -> texts(model, project, answer)).orElse(List.of()));
+    }
+
+    /** The harness that goes with jumpers, and one lead for each branch that needs some, as long as the longest. */
+    private List<Source> texts(PlanModel model, Project project, Jumpers.Answer answer) {
+        WiringView harness = model.harness();
+        List<Source> texts = new ArrayList<>(List.of(written(harness, project, answer.plan())));
+        Map<String, List<Jumpers.Jumper>> byBranch = new LinkedHashMap<>();
+        answer.jumpers().forEach(each -> byBranch.computeIfAbsent(each.branch(), key -> new ArrayList<>()).add(each));
+        byBranch.forEach((branch, all) -> {
+            Condition vehicles = harness.platform().vehicles().anyOf(all.stream()
+                    .map(each -> model.asked().columns().get(each.vehicle()).vehicles()).toList());
+            Length length = new Length(all.stream().mapToLong(Jumpers.Jumper::length).max().orElseThrow());
+            String name = harness.name() + "_" + branch;
+            while (project.wiring(name).isPresent()) {
+                name += "_jumper";
+            }
+            JumperDraft draft = JumperDraft.of(name, harness, harness.run(branch).orElseThrow(), vehicles, length);
+            texts.add(reader.read(name + ".loom", Formatter.format(draft.text()).getBytes(StandardCharsets.UTF_8)));
+        });
+        return texts;
     }
 }

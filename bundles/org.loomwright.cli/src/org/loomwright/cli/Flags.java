@@ -81,6 +81,11 @@ record Flags(Format format, Severity failOn, boolean never, Shown shown, boolean
         format(spec, USUAL);
     }
 
+    /** The same with pages. */
+    static void formatOnPages(CommandSpec spec) {
+        format(spec, PAGES);
+    }
+
     private static void format(CommandSpec spec, List<Format> formats) {
         spec.addOption(OptionSpec.builder(FORMAT).type(String.class).paramLabel("FORMAT").description(
                 "Print " + Format.words(formats).replaceFirst("text", "text (default)") + ".").build());
@@ -123,7 +128,7 @@ record Flags(Format format, Severity failOn, boolean never, Shown shown, boolean
         return of(parsed, USUAL);
     }
 
-    /** Reads the options of {@link #judgingOnPages}. */
+    /** Reads the options of {@link #judgingOnPages} and {@link #formatOnPages}. */
     static Flags ofPages(ParseResult parsed) throws BadCall {
         return of(parsed, PAGES);
     }

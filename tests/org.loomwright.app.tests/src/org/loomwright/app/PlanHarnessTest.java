@@ -4,6 +4,7 @@ package org.loomwright.app;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.app.PlanHarness.Planned;
 import org.loomwright.app.print.Palette;
+import org.loomwright.app.print.PlanPage;
 import org.loomwright.app.print.PlanPages;
 import org.loomwright.app.print.WhatIfText;
 import org.loomwright.fit.ChainJudge;
@@ -21,6 +23,9 @@ import org.loomwright.fit.plan.Conflict;
 import org.loomwright.fit.plan.FewestHarnesses;
 import org.loomwright.fit.plan.HarnessPlan;
 import org.loomwright.fit.plan.HarnessPlanner;
+import org.loomwright.harness.Source;
+import org.loomwright.harness.link.Project;
+import org.loomwright.lang.Formatter;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.Length;
 import org.loomwright.quantity.Progress;
@@ -97,18 +102,20 @@ class PlanHarnessTest {
         Planned planned = plan(TextProject.open(open(TextProject.SMALL).replace("wing at 510 mm", "wing at 820 mm")),
                 "ours");
         PlanHarness.Refusal known = planned.refusal().orElseThrow();
-        Planned open = new Planned(planned.model(), planned.plan(), planned.text(), planned.judged(), Optional.of(
+        Planned open = new Planned(planned.model(), planned.plan(), planned.text(), planned.before(), planned
+                .judged(), Optional.of(
                 new PlanHarness.Refusal(known.drawings(), new Conflict(known.conflict().vehicles(), known.conflict()
                         .branches(), false), new FewestHarnesses.Answer(List.of(List.of(0)), List.of(), List.of(1),
-                        List.of(0), 5, 2), known.jumpers())));
+                        List.of(0), 5, 2), known.jumpers(), List.of())));
         String text = PlanPages.text(List.of(open), Palette.PLAIN, WIDTH);
         assertTrue(text.contains("one harness; whether they could without one of them was not always found out:\n"));
         assertTrue(text.contains("  the fewest that serve the others: 1; no two of front66 go together\n"), text);
         assertTrue(text.contains("  whether a harness fits front67 alone was not found out\n"), text);
         assertTrue(text.contains("    front67: not known, because"), text);
-        Planned more = new Planned(planned.model(), planned.plan(), planned.text(), planned.judged(), Optional.of(
+        Planned more = new Planned(planned.model(), planned.plan(), planned.text(), planned.before(), planned
+                .judged(), Optional.of(
                 new PlanHarness.Refusal(known.drawings(), known.conflict(), new FewestHarnesses.Answer(
-                        known.fewest().groups(), List.of(), List.of(), List.of(0), 5, 2), known.jumpers())));
+                        known.fewest().groups(), List.of(), List.of(), List.of(0), 5, 2), known.jumpers(), List.of())));
         assertTrue(PlanPages.text(List.of(more), Palette.PLAIN, WIDTH).contains("  found to serve all: 2; at least 1"
                 + " are needed; of 2 of 5 sets that were tried it was not found out whether one harness fits them\n"));
         assertTrue(PlanPages.json(List.of(more)).contains("\"isFewest\": false"));
@@ -148,6 +155,76 @@ class PlanHarnessTest {
         assertEquals(44_000_000, first.excess());
         String text = WhatIfText.text(whatIf, Palette.PLAIN, WIDTH);
         assertTrue(text.contains("without front67       44.0"), text);
+    }
+
+    private static Planned again(Opened opened) {
+        return new PlanHarness(Repository.reader(), new HarnessPlanner(), new ChainJudge(), FitDefaults.usual())
+                .planAgain(opened.project().wiring("ours").orElseThrow(), opened.project(), Cancel.NEVER,
+                        Progress.NONE);
+    }
+
+    /** What an engineer rounded up stays, pinned or not; a longer way to one lamp changes the branch to it alone. */
+    @Test
+    void planningAgainChangesOnlyWhatMust() throws BadCall {
+        String planned = plan(TextProject.open(open(TextProject.SMALL)), "ours").text().orElseThrow().text();
+        String edited = planned.replace("to lamp 225 mm", "to lamp 235 mm").replace("to fog 310 mm",
+                "to fog 315 mm pinned");
+        assertEquals(edited, again(TextProject.open(edited)).text().orElseThrow().text());
+        String moved = edited.replace("branch b1 from wing to lamp 215 mm", "branch b1 from wing to lamp 240 mm");
+        Planned after = again(TextProject.open(moved));
+        assertTrue(after.isWhole());
+        assertEquals(moved.replace("to lamp 235 mm", "to lamp 250 mm"), after.text().orElseThrow().text());
+        String anew = plan(TextProject.open(moved), "ours").text().orElseThrow().text();
+        assertTrue(anew.contains("to fog 315 mm pinned\n"), anew);
+        String open = moved.replace("to fog 315 mm pinned", "to fog unknown");
+        assertEquals(moved.replace("to lamp 235 mm", "to lamp 250 mm").replace("to fog 315 mm pinned", "to fog 310 mm"),
+                again(TextProject.open(open)).text().orElseThrow().text());
+    }
+
+    @Test
+    void theFitBeforeAndAfterIsShown() throws BadCall {
+        Planned planned = plan(TextProject.open(TextProject.SMALL), "ours");
+        String text = PlanPages.text(List.of(planned), Palette.PLAIN, WIDTH);
+        assertTrue(text.contains("fit before\nmargin in mm  front66  front67  least  bound by\nlamp (b1)"), text);
+        assertTrue(text.contains("fit as planned\nmargin in mm"), text);
+        Planned open = plan(TextProject.open(open(TextProject.SMALL)), "ours");
+        assertTrue(!PlanPages.text(List.of(open), Palette.PLAIN, WIDTH).contains("fit before"));
+        String page = PlanPage.of("demo & more", List.of(planned), List.of());
+        assertTrue(page.startsWith("<!DOCTYPE html>"), page);
+        assertTrue(page.contains("<title>demo &amp; more: planned harnesses"), page);
+        assertTrue(page.contains("Caution.") && page.contains("local codes"));
+        assertTrue(page.contains("<caption>Fit before: margin in mm, and what has to be dressed back</caption>"));
+        assertTrue(page.contains("<tr><th scope=\"row\">branch b1</th><td>250</td><td>225</td><td>front67</td></tr>"),
+                page);
+        assertTrue(page.contains("<tr><th scope=\"row\">front67</th><td>year = 1967</td><td>ours</td></tr>"), page);
+        assertTrue(!page.contains("<script") && !page.contains("http"), "nothing from elsewhere");
+    }
+
+    /** One lead for the branch that two geometries need longer, with the cavities that these vehicles use. */
+    @Test
+    void aJumperIsALeadAsSource() throws BadCall {
+        Opened opened = new EditedExample("orrin").open();
+        PlanHarness.Refusal refusal = plan(opened, "rear").refusal().orElseThrow();
+        assertEquals(List.of("rear-harness.loom", "rear_bTailL.loom"), refusal.texts().stream().map(Source::file)
+                .toList());
+        String lead = refusal.texts().get(1).text();
+        assertEquals(Formatter.format(lead), lead);
+        assertTrue(lead.contains("harness rear_bTailL of orrin when year <= 1969 and estate {\n"), lead);
+        assertTrue(lead.contains("    branch lead from tailLeft to tailLeft 5 mm\n"), lead);
+        assertTrue(lead.contains("    connector T1in \"Left tail lamp\" at tailLeft mates T1 of rear\n"), lead);
+        assertTrue(lead.contains("    circuit 3 \"Left turn\" GN/RD {\n        wire a 18 ga from T1in:3 to T1:3\n"),
+                lead);
+        // reversing lamps are on this plug from 1970 on only
+        assertTrue(!lead.contains("T1in:5"), lead);
+        List<Source> sources = new ArrayList<>(opened.project().everySource());
+        sources.add(refusal.texts().get(1));
+        assertEquals(List.of(), Project.link(sources).problems().stream().filter(each -> each.span().file()
+                .equals("rear_bTailL.loom")).toList());
+        String page = PlanPage.of("orrin", List.of(plan(opened, "rear")), List.of());
+        assertTrue(page.contains("<td>harness 2; or the one harness with a jumper to tailLeft</td>"), page);
+        assertTrue(page.contains("<p>the fewest that serve all: 2; every way to make do with fewer was tried</p>"),
+                page);
+        assertTrue(page.contains("<td class=\"bad\">94.8 (155.2) too long</td>"), page);
     }
 
     @Test

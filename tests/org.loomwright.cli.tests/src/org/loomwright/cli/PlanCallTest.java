@@ -93,6 +93,51 @@ class PlanCallTest {
     }
 
     @Test
+    void aNewHarnessIsDraftedAndWritten() throws Exception {
+        String out = call(OURS, "plan", ".", "--covers", "early", "--name", "fresh", "--to", "planned").isFine().out();
+        assertTrue(out.startsWith("fresh planned: 1 drawing, 1 vehicle geometry\n"), out);
+        assertTrue(out.contains("what fresh takes over, where its drawings differ:\n  nothing"), out);
+        assertTrue(out.endsWith("\nwrote planned/fresh.loom\n"), out);
+        assertTrue(Files.readString(folder.resolve("planned/fresh.loom")).contains("harness fresh of orrin fills front"
+                + " {\n    covers early\n\n    datum bulkhead\n\n    trunk main {\n        breakout wing at 500 mm\n"
+                + "    }\n"
+                + "    branch b1 from wing to lamp 205 mm\n"));
+        assertTrue(call(OURS, "plan", ".", "--covers", "early", "--format", "json").isFine().out()
+                .contains("\"takenOver\": []"));
+    }
+
+    @Test
+    void draftsThatAreCalledWrongly() throws Exception {
+        call(OURS, "plan", ".", "--covers", "late").isRefused("the project has no drawing late");
+        call(OURS, "plan", ".", "--covers", ",").isRefused("--covers names no drawing");
+        call(OURS, "plan", ".", "--covers", "ours").isRefused("ours is a harness; a harness covers drawings");
+        call(OURS, "plan", ".", "--covers", "early", "--name", "ours").isRefused("something is called ours already");
+        call(OURS, "plan", ".", "--covers", "early", "--name", "1 x").isRefused("--name takes letters, digits and _");
+        call(OURS, "plan", ".", "--name", "x").isRefused("--name is for a new harness");
+        call(OURS, "plan", ".", "ours", "--covers", "early").isRefused("--covers makes a new harness");
+        call(OURS, "plan", ".", "--covers", "early", "--keep").isRefused("--keep is for a harness that is there");
+        call(OURS, "plan", ".", "--adaptor", "early:J1").isRefused("--adaptor takes DRAWING:CONNECTOR");
+        call(OURS, "plan", ".", "--adaptor", "early:J1,early:J2").isRefused("early has no connector J1");
+        call(OURS, "plan", ".", "--adaptor", "a:b,c:d", "--covers", "early")
+                .isRefused("--covers and --adaptor make two");
+    }
+
+    @Test
+    void whatIsThereIsKeptWhenAsked() throws Exception {
+        String longer = OURS.replace("unknown", "500 mm").replace("to lamp", "to lamp 230 mm");
+        assertTrue(call(longer, "plan", ".", "ours", "--keep").isFine().out()
+                .contains("branch b1        230        =     early"));
+        assertTrue(call(longer, "plan", ".", "ours").isFine().out()
+                .contains("branch b1        230      205     early"));
+    }
+
+    @Test
+    void aPageStandsAlone() throws Exception {
+        String page = call(OURS, "plan", ".", "--format", "html").isFine().out();
+        assertTrue(page.startsWith("<!DOCTYPE html>") && page.endsWith("</html>\n"), page);
+    }
+
+    @Test
     void machinesGetJson() throws Exception {
         String out = call(OURS, "plan", ".", "--format", "json").isFine().out();
         assertTrue(out.contains("\"nanometres\": 205000000"), out);

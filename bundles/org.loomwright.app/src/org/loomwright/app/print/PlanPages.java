@@ -6,10 +6,13 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
+import org.loomwright.app.DraftHarness.Drafted;
+import org.loomwright.app.JudgeFit;
 import org.loomwright.app.PlanHarness.Planned;
 import org.loomwright.fit.FitBinding;
 import org.loomwright.fit.FitReport;
@@ -30,7 +33,7 @@ public final class PlanPages {
     }
 
     /** A station or length: its name, what the source says, what is planned, and the drawing that binds it. */
-    private record Line(String kind, String name, Optional<Length> before, Length planned, boolean pinned,
+    record Line(String kind, String name, Optional<Length> before, Length planned, boolean pinned,
             String binds) {
     }
 
@@ -49,6 +52,7 @@ public final class PlanPages {
         if (planned.refusal().isPresent()) {
             out.append(palette.paint(Palette.Tone.ERROR, name + ": no harness serves all its drawings")).append('\n');
             RefusalText.append(planned, out);
+            matrix("fit before", planned, planned.before(), palette, width, out);
             return;
         }
         if (planned.plan().found().isEmpty()) {
@@ -90,9 +94,20 @@ public final class PlanPages {
         new TextTable(heads, List.of(new TextTable.Column("before", before), new TextTable.Column("planned", now),
                 new TextTable.Column("bound by", binds)), palette).append(width, out);
         open(planned, out);
+        matrix("fit before", planned, planned.before(), palette, width, out);
+        planned.judged().ifPresent(after -> matrix("fit as planned", planned, after, palette, width, out));
     }
 
-    private static long grams(long copper) {
+    /** The fit as a table; nothing where no length is known yet. */
+    private static void matrix(String title, Planned planned, FitReport report, Palette palette, int width,
+            StringBuilder out) {
+        if (report.cells().stream().anyMatch(cell -> cell.figures().isPresent())) {
+            out.append('\n').append(title).append('\n').append(FitMatrix.of(new JudgeFit.Judged(planned.harness(),
+                    Map.of(), report), palette, width));
+        }
+    }
+
+    static long grams(long copper) {
         return Math.round(copper / NM_PER_M / MG_PER_G);
     }
 
@@ -117,27 +132,29 @@ public final class PlanPages {
         }
     }
 
-    private static List<Line> lines(Planned planned) {
+    static List<Line> lines(Planned planned) {
         HarnessPlan.Solution plan = planned.plan().found().orElseThrow();
         List<Line> lines = new ArrayList<>();
         for (Run run : planned.harness().wiring().runs()) {
             for (Run.Breakout each : run.breakouts()) {
                 line(planned, "station", FitBinding.Kind.BREAKOUT, each.name().text(), plan.stations().get(each.name()
-                        .text()), each.after().isEmpty() ? Optional.of(each.at()) : Optional.empty(), lines);
+                        .text()), each.after().isEmpty() ? Optional.of(each.at()) : Optional.empty(),
+                        each.at().pinned(), lines);
             }
         }
         for (Run run : planned.harness().wiring().runs(Run.Kind.BRANCH)) {
             line(planned, "branch", FitBinding.Kind.BRANCH, run.name().text(), plan.lengths().get(run.name().text()),
-                    run.length(), lines);
+                    run.length(), run.length().filter(Measure::pinned).isPresent(), lines);
         }
         return lines;
     }
 
     private static void line(Planned planned, String kind, FitBinding.Kind sort, String name, Long nanometres,
-            Optional<Measure> before, List<Line> lines) {
+            Optional<Measure> before, boolean pinned, List<Line> lines) {
         if (nanometres != null) {
             lines.add(new Line(kind, name, before.flatMap(Measure::length), new Length(nanometres),
-                    planned.model().fixed().containsKey(name), binds(planned.judged().orElseThrow(), sort, name)));
+                    pinned && planned.model().fixed().containsKey(name),
+                    binds(planned.judged().orElseThrow(), sort, name)));
         }
     }
 
@@ -148,6 +165,11 @@ public final class PlanPages {
 
     /** The same as JSON; {@code docs/cli-json.md} describes it. */
     public static String json(List<Planned> all) {
+        return json(all, List.of());
+    }
+
+    /** The same with the drafts that some of them are plans of. */
+    public static String json(List<Planned> all, List<Drafted> drafts) {
         return Json.object(json -> {
             json.name("schema").value(CheckJson.SCHEMA);
             json.name("command").value("plan");
@@ -161,6 +183,11 @@ public final class PlanPages {
                     json.name("notFoundInTime").value(true);
                 } else {
                     solution(each, json);
+                }
+                for (Drafted draft : drafts) {
+                    if (draft.planned() == each) {
+                        DraftText.json(draft, json);
+                    }
                 }
                 json.endObject();
             }

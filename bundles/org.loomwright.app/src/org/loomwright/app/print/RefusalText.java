@@ -14,6 +14,7 @@ import org.loomwright.fit.Requirement;
 import org.loomwright.fit.Way;
 import org.loomwright.fit.plan.FewestHarnesses;
 import org.loomwright.fit.plan.Jumpers;
+import org.loomwright.harness.Source;
 import org.loomwright.quantity.Length;
 
 /** Why one harness does not serve all drawings, and how many do. */
@@ -23,6 +24,12 @@ final class RefusalText {
     }
 
     static void append(Planned planned, StringBuilder out) {
+        reasons(planned, out);
+        chart(planned, planned.refusal().orElseThrow(), out);
+    }
+
+    /** The same without which vehicles take what. */
+    static void reasons(Planned planned, StringBuilder out) {
         Refusal refusal = planned.refusal().orElseThrow();
         out.append("  these cannot be served by one harness").append(refusal.conflict().minimal()
                 ? ", and without any one of them they could:\n"
@@ -48,12 +55,11 @@ final class RefusalText {
                     .append(" alone was not found out\n");
         }
         jumpers(planned, refusal, out);
-        chart(planned, refusal, out);
         out.append("  allow more with excessAtMost or doublingBackAtMost, set the spacing or a pin free, or cover"
                 + " fewer drawings\n");
     }
 
-    private static String proof(Refusal refusal) {
+    static String proof(Refusal refusal) {
         FewestHarnesses.Answer fewest = refusal.fewest();
         return fewest.isClique() ? "; no two of " + names(refusal, fewest.apart()) + " go together"
                 : fewest.isFewest() ? "; every way to make do with fewer was tried"
@@ -69,6 +75,8 @@ final class RefusalText {
             answer.jumpers().forEach(each -> out.append("    ").append(place(planned, each)).append(" in ")
                     .append(planned.model().asked().columns().get(each.vehicle()).label()).append(": ")
                     .append(Millimetres.exact(new Length(each.length()))).append(" mm or longer\n"));
+            refusal.texts().stream().skip(1).forEach(each -> out.append("    as a lead: ").append(each.file())
+                    .append(", with the harness for it, goes where --to says\n"));
         });
     }
 
@@ -81,31 +89,30 @@ final class RefusalText {
     private static void chart(Planned planned, Refusal refusal, StringBuilder out) {
         out.append("  which vehicles take what\n");
         for (int i = 0; i < refusal.drawings().size(); i++) {
-            String drawing = refusal.drawings().get(i);
-            out.append("    ").append(drawing).append(": ");
-            if (refusal.fewest().alone().contains(i)) {
-                out.append("not covered, because no harness fits it even alone\n");
-                continue;
-            }
-            if (refusal.fewest().unclear().contains(i)) {
-                out.append("not known, because whether a harness fits it alone was not found out\n");
-                continue;
-            }
-            int index = i;
-            int group = IntStream.range(0, refusal.fewest().groups().size())
-                    .filter(g -> refusal.fewest().groups().get(g).contains(index)).findFirst().orElse(-1);
-            out.append("harness ").append(group + 1);
-            refusal.jumpers().ifPresent(answer -> {
-                String to = answer.jumpers().stream().filter(each -> planned.model().asked().columns()
-                        .get(each.vehicle()).drawing().equals(drawing)).map(each -> place(planned, each)).distinct()
-                        .collect(Collectors.joining(", "));
-                out.append("; or the one harness ").append(to.isEmpty() ? "as it is" : "with a jumper to " + to);
-            });
-            out.append('\n');
+            out.append("    ").append(refusal.drawings().get(i)).append(": ").append(takes(planned, refusal, i))
+                    .append('\n');
         }
     }
 
-    private static String names(Refusal refusal, List<Integer> drawings) {
+    /** What the vehicles of a drawing take, by its index. */
+    static String takes(Planned planned, Refusal refusal, int index) {
+        if (refusal.fewest().alone().contains(index)) {
+            return "not covered, because no harness fits it even alone";
+        }
+        if (refusal.fewest().unclear().contains(index)) {
+            return "not known, because whether a harness fits it alone was not found out";
+        }
+        int group = IntStream.range(0, refusal.fewest().groups().size())
+                .filter(g -> refusal.fewest().groups().get(g).contains(index)).findFirst().orElse(-1);
+        return "harness " + (group + 1) + refusal.jumpers().map(answer -> {
+            String to = answer.jumpers().stream().filter(each -> planned.model().asked().columns()
+                    .get(each.vehicle()).drawing().equals(refusal.drawings().get(index)))
+                    .map(each -> place(planned, each)).distinct().collect(Collectors.joining(", "));
+            return "; or the one harness " + (to.isEmpty() ? "as it is" : "with a jumper to " + to);
+        }).orElse("");
+    }
+
+    static String names(Refusal refusal, List<Integer> drawings) {
         return drawings.stream().map(refusal.drawings()::get).collect(Collectors.joining(", "));
     }
 
@@ -146,6 +153,11 @@ final class RefusalText {
             json.name("vehicles").value(planned.model().asked().columns().get(each.vehicle()).label());
             json.name("atLeastNm").value(each.length());
             json.endObject();
+        }
+        json.endArray();
+        json.name("jumperFiles").beginArray();
+        for (Source each : refusal.texts()) {
+            json.value(each.file());
         }
         json.endArray();
         json.name("fewest").beginArray();

@@ -73,7 +73,19 @@ final class CircuitRows {
                         .orElse(""));
     }
 
+    /** By row and column the circuits, each with the rows of its wires. */
+    List<AlikeCircuits> elements() {
+        return matcher.rows().stream().map(row -> new AlikeCircuits(row.byColumn(), wires(row).rows().stream()
+                .map(MatchedRow::byColumn).toList())).toList();
+    }
+
     private void wires(MatchedRow<Circuit> circuit, RowList rows) {
+        RowMatcher<Circuit.Wire> wires = wires(circuit);
+        wires.rows().forEach(wire -> wire(wire, rows));
+        wiresCompared += wires.compared();
+    }
+
+    private RowMatcher<Circuit.Wire> wires(MatchedRow<Circuit> circuit) {
         RowMatcher<Circuit.Wire> wires = new RowMatcher<>(false);
         for (Item<Circuit> item : circuit.items()) {
             List<Item<Circuit.Wire>> all = new ArrayList<>();
@@ -86,8 +98,7 @@ final class CircuitRows {
             }
             wires.add(all);
         }
-        wires.rows().forEach(wire -> wire(wire, rows));
-        wiresCompared += wires.compared();
+        return wires;
     }
 
     private void wire(MatchedRow<Circuit.Wire> row, RowList rows) {

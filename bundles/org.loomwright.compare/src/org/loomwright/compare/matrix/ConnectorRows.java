@@ -4,7 +4,9 @@ package org.loomwright.compare.matrix;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.Set;
 import org.loomwright.compare.matrix.RowMatcher.MatchedRow;
 import org.loomwright.condition.Expression;
@@ -86,6 +88,16 @@ final class ConnectorRows {
             rows.add("", "mates", row, item -> Stated.cell(item.element().mates(), "",
                     ref -> Value.named(ref.toString(), "", mate(ref))));
         }
+    }
+
+    /** By row and column the name of the connector, or of the stud. */
+    List<Map<Integer, String>> names(boolean studs) {
+        return matcher.rows().stream().filter(row -> row.items().getFirst().element().stud() == studs)
+                .map(row -> {
+                    Map<Integer, String> names = new TreeMap<>();
+                    row.items().forEach(item -> names.put(item.column(), item.name()));
+                    return names;
+                }).toList();
     }
 
     long compared() {

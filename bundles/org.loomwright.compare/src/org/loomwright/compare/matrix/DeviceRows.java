@@ -4,6 +4,7 @@ package org.loomwright.compare.matrix;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Locale;
 import java.util.Set;
 import org.loomwright.compare.matrix.RowMatcher.MatchedRow;
@@ -43,6 +44,11 @@ final class DeviceRows {
             rows.add("", "at", row, item -> item.element().place().map(Ref::text)
                     .map(place -> Stated.one(place, new Expression.Always())).orElse(Cell.ABSENT));
         }
+    }
+
+    /** By row and column the device. */
+    List<Map<Integer, Device>> elements() {
+        return matcher.rows().stream().map(RowMatcher.MatchedRow::byColumn).toList();
     }
 
     long compared() {

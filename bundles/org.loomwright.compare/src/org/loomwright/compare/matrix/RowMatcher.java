@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.loomwright.harness.link.NaturalOrder;
 
@@ -56,6 +57,13 @@ final class RowMatcher<T> {
         /** The item of a column. */
         Optional<Item<T>> item(int column) {
             return Optional.ofNullable(items.get(column));
+        }
+
+        /** The elements by column. */
+        Map<Integer, T> byColumn() {
+            Map<Integer, T> elements = new TreeMap<>();
+            items.forEach((column, item) -> elements.put(column, item.element()));
+            return elements;
         }
 
         /** All items, in the order of the columns. */
