@@ -88,7 +88,8 @@ public final class DraftHarness {
         return views;
     }
 
-    private Drafted planned(HarnessDraft draft, Project project, int orders, Cancel cancel, Progress progress) {
+    private Drafted planned(HarnessDraft draft, Project project, int orders, Cancel cancel, Progress progress)
+            throws BadCall {
         Source source = reader.read(draft.name() + ".loom", Formatter.format(draft.text())
                 .getBytes(StandardCharsets.UTF_8));
         if (!source.problems().isEmpty()) {

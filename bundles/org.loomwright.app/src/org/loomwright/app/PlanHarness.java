@@ -4,10 +4,12 @@ package org.loomwright.app;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.loomwright.compare.draft.JumperDraft;
 import org.loomwright.condition.Condition;
 import org.loomwright.fit.FitDefaults;
@@ -40,6 +42,8 @@ import org.loomwright.quantity.Progress;
  * as it would be written down. Writes nothing.
  */
 public final class PlanHarness {
+
+    private static final int MOST_GEOMETRIES = 10_000;
 
     private final SourceReader reader;
     private final HarnessPlanner planner;
@@ -103,17 +107,41 @@ public final class PlanHarness {
                 && run.length().flatMap(Measure::value).isEmpty());
     }
 
-    /** Plans one harness of a project. */
-    public Planned plan(WiringView harness, Project project, Cancel cancel, Progress progress) {
-        return plan(harness, PlanModel.of(harness, project, defaults), project, cancel, progress);
+    /**
+     * Plans one harness of a project.
+     *
+     * @throws BadCall when it covers more than 10,000 different vehicle geometries
+     */
+    public Planned plan(WiringView harness, Project project, Cancel cancel, Progress progress) throws BadCall {
+        return plan(harness, bounded(PlanModel.of(harness, project, defaults), project), project, cancel, progress);
     }
 
-    /** Plans one harness again; of the stations and lengths that it has, only those change that must. */
-    public Planned planAgain(WiringView harness, Project project, Cancel cancel, Progress progress) {
+    /**
+     * Plans one harness again; of the stations and lengths that it has, only those change that must.
+     *
+     * @throws BadCall when it covers more than 10,000 different vehicle geometries
+     */
+    public Planned planAgain(WiringView harness, Project project, Cancel cancel, Progress progress) throws BadCall {
+        List<PlanModel.Open> open = bounded(PlanModel.of(harness, project, defaults), project).open();
         Kept kept = Kept.of(harness, project, defaults, planner, cancel);
         PlanModel model = PlanModel.of(kept.harness(), project, defaults);
-        return plan(harness, new PlanModel(harness, model.problem(), model.asked(), model.open(), model.fixed()),
+        return plan(harness, new PlanModel(harness, model.problem(), model.asked(), open, model.fixed()),
                 project, cancel, progress);
+    }
+
+    /** A harness for so many kinds of vehicle is no harness any more, and planning it would take hours. */
+    private static PlanModel bounded(PlanModel model, Project project) throws BadCall {
+        if (model.problem().vehicles() > MOST_GEOMETRIES) {
+            throw new BadCall("harness " + model.harness().name() + " covers " + model.problem().vehicles()
+                    + " different vehicle geometries, more than " + MOST_GEOMETRIES + "; cover fewer drawings");
+        }
+        Set<String> files = new HashSet<>(Set.of(model.harness().wiring().span().file()));
+        model.harness().covers().forEach(name -> project.wiring(name)
+                .ifPresent(drawing -> files.add(drawing.wiring().span().file())));
+        List<PlanModel.Open> open = new ArrayList<>(model.open());
+        project.problems().stream().filter(each -> files.contains(each.span().file())).forEach(each -> open.add(
+                new PlanModel.Open("", each.span().at(), each.message(), each.span())));
+        return new PlanModel(model.harness(), model.problem(), model.asked(), open, model.fixed());
     }
 
     private Planned plan(WiringView harness, PlanModel model, Project project, Cancel cancel, Progress progress) {

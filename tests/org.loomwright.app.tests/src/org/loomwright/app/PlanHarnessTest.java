@@ -35,7 +35,7 @@ class PlanHarnessTest {
 
     private static final int WIDTH = 100;
 
-    private static Planned plan(Opened opened, String harness) {
+    private static Planned plan(Opened opened, String harness) throws BadCall {
         return new PlanHarness(Repository.reader(), new HarnessPlanner(), new ChainJudge(), FitDefaults.usual()).plan(
                 opened.project().wiring(harness).orElseThrow(), opened.project(), Cancel.NEVER, Progress.NONE);
     }
@@ -157,7 +157,7 @@ class PlanHarnessTest {
         assertTrue(text.contains("without front67       44.0"), text);
     }
 
-    private static Planned again(Opened opened) {
+    private static Planned again(Opened opened) throws BadCall {
         return new PlanHarness(Repository.reader(), new HarnessPlanner(), new ChainJudge(), FitDefaults.usual())
                 .planAgain(opened.project().wiring("ours").orElseThrow(), opened.project(), Cancel.NEVER,
                         Progress.NONE);

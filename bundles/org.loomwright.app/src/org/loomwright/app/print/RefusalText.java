@@ -4,6 +4,7 @@ package org.loomwright.app.print;
 import com.google.gson.stream.JsonWriter;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.loomwright.app.PlanHarness.Planned;
@@ -12,6 +13,7 @@ import org.loomwright.fit.FitColumn;
 import org.loomwright.fit.FitRow;
 import org.loomwright.fit.Requirement;
 import org.loomwright.fit.Way;
+import org.loomwright.fit.plan.Conflict;
 import org.loomwright.fit.plan.FewestHarnesses;
 import org.loomwright.fit.plan.Jumpers;
 import org.loomwright.harness.Source;
@@ -31,6 +33,14 @@ final class RefusalText {
     /** The same without which vehicles take what. */
     static void reasons(Planned planned, StringBuilder out) {
         Refusal refusal = planned.refusal().orElseThrow();
+        Optional<List<String>> pins = Conflict.pins(planned.model().problem());
+        if (pins.isPresent()) {
+            String from = pins.get().getFirst();
+            out.append("  ").append(from.isEmpty() ? "the datum" : "breakout " + from).append(" and breakout ")
+                    .append(pins.get().getLast()).append(" are pinned too near each other, or the wrong way round, for"
+                            + " the spacing and what stands between them\n  set one of them free\n");
+            return;
+        }
         out.append("  these cannot be served by one harness").append(refusal.conflict().minimal()
                 ? ", and without any one of them they could:\n"
                 : "; whether they could without one of them was not always found out:\n");
@@ -39,6 +49,10 @@ final class RefusalText {
                 asked(planned, branch, planned.model().asked().columns().get(vehicle), out);
             }
         }
+        refusal.conflict().turned(planned.model().problem()).forEach(each -> out.append("  ")
+                .append(planned.model().asked().columns().get(each.vehicle()).label()).append(" has ")
+                .append(each.second()).append(" before ").append(each.first())
+                .append("; turn them round in the harness, or leave it to a harness of its own\n"));
         FewestHarnesses.Answer fewest = refusal.fewest();
         if (!fewest.groups().isEmpty()) {
             boolean all = fewest.alone().isEmpty() && fewest.unclear().isEmpty();

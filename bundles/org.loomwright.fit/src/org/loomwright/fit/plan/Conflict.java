@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.fit.plan;
 
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.loomwright.quantity.Cancel;
 
@@ -57,6 +59,65 @@ public record Conflict(List<Integer> vehicles, List<String> branches, boolean mi
         }
         List<String> order = onTrunks(less).map(PlanBranch::name).filter(branches::contains).toList();
         return new Conflict(vehicles.stream().boxed().toList(), order, minimal);
+    }
+
+    /**
+     * Two fixed breakouts, or a fixed one and the datum, between which what stands there has no room, whatever the
+     * drawings ask: by name, empty for the datum. Empty when there are none.
+     */
+    public static Optional<List<String>> pins(PlanProblem problem) {
+        for (PlanTrunk trunk : problem.trunks()) {
+            String from = "";
+            long least = 0;
+            long fixed = 0;
+            for (PlanStop stop : trunk.stops()) {
+                least += stop.leastGap();
+                if (stop.first() == stop.last()) {
+                    if (fixed + least > stop.last()) {
+                        return Optional.of(List.of(from, stop.name()));
+                    }
+                    from = stop.name();
+                    fixed = stop.last();
+                    least = 0;
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * Two breakouts of this conflict that one of its vehicles has the other way round than the harness.
+     *
+     * @param vehicle the vehicle
+     * @param first   the breakout that the harness has first
+     * @param second  the one behind it
+     */
+    public record Turned(int vehicle, String first, String second) {
+    }
+
+    /** Finds the breakouts of this conflict whose order differs. */
+    public List<Turned> turned(PlanProblem problem) {
+        List<Turned> turned = new ArrayList<>();
+        for (PlanTrunk trunk : problem.trunks()) {
+            for (int j = 1; j < trunk.stops().size(); j++) {
+                for (int v : vehicles) {
+                    PlanStop first = trunk.stops().get(j - 1);
+                    PlanStop second = trunk.stops().get(j);
+                    long before = stations(first, v).max().orElse(Long.MIN_VALUE);
+                    long behind = stations(second, v).min().orElse(Long.MAX_VALUE);
+                    if (before != Long.MIN_VALUE && behind != Long.MAX_VALUE && before > behind) {
+                        turned.add(new Turned(v, first.name(), second.name()));
+                    }
+                }
+            }
+        }
+        return turned;
+    }
+
+    private LongStream stations(PlanStop stop, int vehicle) {
+        return stop.branches().stream().filter(each -> branches.contains(each.name()))
+                .flatMap(each -> each.asks().stream()).filter(ask -> ask.vehicle() == vehicle)
+                .mapToLong(Ask::station);
     }
 
     private static Stream<PlanBranch> onTrunks(PlanProblem problem) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Predicate;
+import org.loomwright.condition.Condition;
 import org.loomwright.fit.Demand;
 import org.loomwright.fit.FitColumn;
 import org.loomwright.fit.FitDefaults;
@@ -39,6 +40,7 @@ final class PlanModelBuilder {
     private static final long FREE = 1_000_000_000_000L;
 
     private final WiringView harness;
+    private final Project project;
     private final FitDefaults defaults;
     private final HarnessTree tree;
     private final FitSettings settings;
@@ -52,6 +54,7 @@ final class PlanModelBuilder {
     PlanModelBuilder(WiringView harness, Project project, FitDefaults defaults) {
         WiringView provisional = Provisional.of(harness);
         this.harness = harness;
+        this.project = project;
         this.defaults = defaults.with(harness.platform().limits());
         this.tree = HarnessTree.of(provisional);
         this.settings = new FitSettings(tree, this.defaults);
@@ -65,6 +68,8 @@ final class PlanModelBuilder {
                 take(v, asked.rows().get(each.row()).branch(), each.requirement());
             }
         }
+        asked.problems().forEach(each -> open.add(new PlanModel.Open("", "", each.message(), each.span())));
+        harness.covers().forEach(name -> project.wiring(name).ifPresent(this::twice));
         List<PlanTrunk> trunks = new ArrayList<>();
         List<PlanBranch> atDatum = branches(each -> each.start().kind() == Spot.Kind.DATUM);
         if (!atDatum.isEmpty()) {
@@ -81,6 +86,28 @@ final class PlanModelBuilder {
         long grid = CutSettings.usual().of(harness).grid().nanometres();
         return new PlanModel(harness, new PlanProblem(trunks, asked.columns().size(), grid, order.isEmpty()
                 ? List.of(Objective.EXCESS, Objective.COPPER, Objective.LENGTH) : order), asked, open, fixed);
+    }
+
+    /** A drawing with two branches to one place in one vehicle, of which ours serve by name only one. */
+    private void twice(WiringView drawing) {
+        for (Run one : drawing.wiring().runs(Run.Kind.BRANCH)) {
+            String place = one.to().map(Ref::text).orElse("");
+            List<Run> ours = harness.wiring().runs(Run.Kind.BRANCH).stream()
+                    .filter(each -> each.to().map(Ref::text).orElse("").equals(place)).toList();
+            boolean left = !ours.isEmpty() && ours.stream().noneMatch(each -> each.name().text().equals(one.name()
+                    .text()));
+            drawing.wiring().runs(Run.Kind.BRANCH).stream().filter(other -> left && other != one
+                    && other.to().map(Ref::text).orElse("").equals(place)
+                    && ours.stream().anyMatch(each -> each.name().text().equals(other.name().text()))
+                    && !resolved(drawing, one).excludes(resolved(drawing, other))).findFirst()
+                    .ifPresent(other -> open.add(new PlanModel.Open(one.name().text(), drawing.name(), "it serves "
+                            + place + " besides branch " + other.name().text() + ", and the harness has one branch"
+                            + " to the place only", one.span())));
+        }
+    }
+
+    private static Condition resolved(WiringView drawing, Run run) {
+        return drawing.platform().vehicles().resolve(run.when()).condition().and(drawing.when());
     }
 
     private void take(int vehicle, String branch, Requirement requirement) {
