@@ -26,7 +26,7 @@ public final class HarnessPlanner implements Planner {
      * @param enough asked now and then whether to end with the best that was found
      */
     public HarnessPlanner(Cancel enough) {
-        this(enough, LibraryProgram::new);
+        this(enough, DualSimplex::new);
     }
 
     HarnessPlanner(Cancel enough, LinearProgram.Solver solver) {

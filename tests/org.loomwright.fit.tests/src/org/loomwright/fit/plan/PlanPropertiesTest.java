@@ -28,7 +28,7 @@ class PlanPropertiesTest {
     private static final int SEEDS = 40;
 
     private static Optional<HarnessPlan.Solution> plan(PlanProblem problem) {
-        return new RigidPlanner().plan(problem, Cancel.NEVER).found();
+        return new HarnessPlanner().plan(problem, Cancel.NEVER).found();
     }
 
     private static PlanProblem with(PlanProblem problem, UnaryOperator<PlanBranch> change, long grid,
@@ -47,30 +47,52 @@ class PlanPropertiesTest {
     @Test
     void stationsThatAreAllFartherOffMoveThePlan() {
         for (int seed = 0; seed < SEEDS; seed++) {
-            PlanProblem problem = Instances.ordinary(seed, 6, 6);
-            long shift = 7 * problem.grid();
-            PlanProblem moved = with(problem, branch -> asking(branch, branch.asks().stream().map(ask -> new Ask(
-                    ask.vehicle(), ask.station() + shift, ask.reach(), ask.spare())).toList()), problem.grid(),
-                    stop -> stop.name().equals("t0") ? new PlanStop(stop.name(), 0, stop.last(), 0, stop.mostGap(),
-                            stop.slack(), stop.weight(), stop.branches()) : stop);
-            HarnessPlan.Solution one = plan(problem).orElseThrow();
-            HarnessPlan.Solution other = plan(moved).orElseThrow();
+            moves(Instances.ordinary(seed, 6, 6));
+            moves(Instances.ordinaryWithSlack(seed, 5, 4));
+        }
+    }
+
+    /** By whole grid steps; the first breakout has no least distance from the datum, before and after. */
+    private static void moves(PlanProblem stated) {
+        long shift = 7 * stated.grid();
+        PlanProblem problem = with(stated, branch -> branch, stated.grid(), PlanPropertiesTest::free);
+        PlanProblem moved = with(problem, branch -> asking(branch, branch.asks().stream().map(ask -> new Ask(
+                ask.vehicle(), ask.station() + shift, ask.reach(), ask.spare())).toList()), problem.grid(),
+                stop -> stop);
+        HarnessPlan.Solution one = plan(problem).orElseThrow();
+        HarnessPlan.Solution other = plan(moved).orElseThrow();
+        long trunk = problem.trunks().getFirst().stops().getFirst().weight();
+        assertEquals(List.of(one.excess(), one.copper() + shift * trunk, one.length()),
+                List.of(other.excess(), other.copper(), other.length()));
+        if (problem.trunks().getFirst().stops().stream().allMatch(stop -> stop.slack() == 0)) {
             assertEquals(one.stations().entrySet().stream().collect(Collectors.toMap(Map.Entry::getKey,
                     each -> each.getValue() + shift)), other.stations());
             assertEquals(one.lengths(), other.lengths());
         }
     }
 
+    private static PlanStop free(PlanStop stop) {
+        return !stop.name().equals("t0") ? stop : new PlanStop(stop.name(), 0, stop.last(), stop.slack(),
+                stop.mostGap(), stop.slack(), stop.weight(), stop.branches());
+    }
+
     @Test
     void everythingThreeTimesAsLongIsAPlanThreeTimesAsLong() {
         for (int seed = 0; seed < SEEDS; seed++) {
-            PlanProblem problem = Instances.tiny(seed);
-            PlanProblem larger = with(problem, PlanPropertiesTest::tripled, 3 * problem.grid(), stop -> new PlanStop(
-                    stop.name(), 3 * stop.first(), 3 * stop.last(), 3 * stop.leastGap(), 3 * stop.mostGap(),
-                    3 * stop.slack(), stop.weight(), stop.branches()));
-            assertEquals(plan(problem).map(each -> List.of(3 * each.excess(), 3 * each.copper(), 3 * each.length())),
-                    plan(larger).map(each -> List.of(each.excess(), each.copper(), each.length())), "seed " + seed);
+            grows(Instances.tiny(seed), "seed " + seed);
+            grows(Instances.tinyWithSlack(seed), "with slack, seed " + seed);
+            grows(Instances.ordinaryWithSlack(seed, 5, 4), "ordinary, seed " + seed);
         }
+    }
+
+    private static void grows(PlanProblem problem, String name) {
+        PlanProblem wider = with(problem, PlanPropertiesTest::tripled, 3 * problem.grid(), stop -> new PlanStop(
+                stop.name(), 3 * stop.first(), 3 * stop.last(), 3 * stop.leastGap(), 3 * stop.mostGap(),
+                3 * stop.slack(), stop.weight(), stop.branches()));
+        PlanProblem larger = new PlanProblem(wider.trunks().stream().map(trunk -> new PlanTrunk(trunk.name(),
+                trunk.stops(), 3 * trunk.lattice())).toList(), wider.vehicles(), wider.grid(), wider.order());
+        assertEquals(plan(problem).map(each -> List.of(3 * each.excess(), 3 * each.copper(), 3 * each.length())),
+                plan(larger).map(each -> List.of(each.excess(), each.copper(), each.length())), name);
     }
 
     private static PlanBranch tripled(PlanBranch branch) {
@@ -89,15 +111,19 @@ class PlanPropertiesTest {
     @Test
     void oneMoreVehicleNeverLowersTheExcess() {
         for (int seed = 0; seed < SEEDS; seed++) {
-            PlanProblem problem = Instances.ordinary(seed, 8, 5);
-            long before = Long.MIN_VALUE;
-            for (int count = 1; count <= 8; count++) {
-                BitSet kept = new BitSet();
-                kept.set(0, count);
-                long excess = plan(Parts.vehicles(problem, kept)).orElseThrow().excess();
-                assertTrue(excess >= before, "seed " + seed + ", " + count + " vehicles");
-                before = excess;
-            }
+            rises(Instances.ordinary(seed, 8, 5), "seed " + seed);
+            rises(Instances.ordinaryWithSlack(seed, 6, 4), "with slack, seed " + seed);
+        }
+    }
+
+    private static void rises(PlanProblem problem, String name) {
+        long before = Long.MIN_VALUE;
+        for (int count = 1; count <= problem.vehicles(); count++) {
+            BitSet kept = new BitSet();
+            kept.set(0, count);
+            long excess = plan(Parts.vehicles(problem, kept)).orElseThrow().excess();
+            assertTrue(excess >= before, name + ", " + count + " vehicles");
+            before = excess;
         }
     }
 
