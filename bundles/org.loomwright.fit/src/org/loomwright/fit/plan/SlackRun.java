@@ -3,6 +3,7 @@ package org.loomwright.fit.plan;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.IntStream;
@@ -35,6 +36,14 @@ final class SlackRun {
     final int[][] ofVehicle;
     final long[] slack;
     final long[] slackSum;
+    /** By branch, the first of its asks among all; one more entry for the end. */
+    final int[] firstAsk;
+    /** By ask: the vehicle and its figures. */
+    final int[] vehicle;
+    final long[] station;
+    final long[] reach;
+    final long[] spare;
+    private final BitSet[] stopsOf;
     final long[] base;
     final long[] low;
     final long[] high;
@@ -60,6 +69,15 @@ final class SlackRun {
             }
         }
         tighten();
+        this.firstAsk = new int[legs.size() + 1];
+        asks.forEach(asked -> firstAsk[asked.leg() + 1]++);
+        Arrays.parallelPrefix(firstAsk, Integer::sum);
+        this.vehicle = asks.stream().mapToInt(asked -> asked.ask().vehicle()).toArray();
+        this.station = asks.stream().mapToLong(asked -> asked.ask().station()).toArray();
+        this.reach = asks.stream().mapToLong(asked -> asked.ask().reach()).toArray();
+        this.spare = asks.stream().mapToLong(asked -> asked.ask().spare()).toArray();
+        this.stopsOf = IntStream.range(0, vehicles).mapToObj(v -> new BitSet()).toArray(BitSet[]::new);
+        asks.forEach(asked -> stopsOf[asked.ask().vehicle()].set(leg(asked).stop()));
         this.ofVehicle = new int[vehicles][];
         for (int v = 0; v < vehicles; v++) {
             int vehicle = v;
@@ -140,6 +158,11 @@ final class SlackRun {
             }
         }
         return false;
+    }
+
+    /** Whether a vehicle asks something of a breakout's branches. */
+    boolean isAsked(int vehicle, int stop) {
+        return stopsOf[vehicle].get(stop);
     }
 
     int unknowns() {

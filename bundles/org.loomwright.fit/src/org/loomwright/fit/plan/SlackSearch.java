@@ -45,12 +45,14 @@ final class SlackSearch {
     private final BitSet tried = new BitSet();
     private long[] rootLow;
     private long[] rootHigh;
+    private Tucks rootTucks;
     private long least = Long.MAX_VALUE;
     private long programs;
     private long nodes;
 
     /** A part of what is to be searched; {@code sides} says by ask: 1 behind, -1 before its station, 0 either. */
-    private record Node(long[] low, long[] high, byte[] sides, List<Row> rows, double bound, int touched, int cause) {
+    private record Node(long[] low, long[] high, byte[] sides, Tucks tucks, List<Row> rows, double bound, int touched,
+            int cause) {
     }
 
     /**
@@ -134,7 +136,9 @@ final class SlackSearch {
             rootLow = root.low();
             rootHigh = root.high();
             System.arraycopy(root.sides(), 0, everywhere, 0, everywhere.length);
-            open.push(new Node(root.low(), root.high(), root.sides(), spacing(), Double.NEGATIVE_INFINITY, -1, -1));
+            rootTucks = root.tucks();
+            open.push(new Node(root.low(), root.high(), root.sides(), rootTucks, spacing(),
+                    Double.NEGATIVE_INFINITY, -1, -1));
         }
         while (!open.isEmpty()) {
             if (first && best != null) {
@@ -207,7 +211,8 @@ final class SlackSearch {
             tried.set(key);
             byte[] sides = everywhere.clone();
             sides[node.cause] = (byte) side;
-            if (relaxed(new Node(rootLow, rootHigh, sides, spacing(), Double.NEGATIVE_INFINITY, node.touched, -1))
+            if (relaxed(new Node(rootLow, rootHigh, sides, rootTucks, spacing(), Double.NEGATIVE_INFINITY, node.touched,
+                    -1))
                     == null) {
                 everywhere[node.cause] = (byte) -side;
             }
@@ -250,9 +255,9 @@ final class SlackSearch {
                 touched.set(run.leg(run.asks.get(i)).stop());
             }
         }
-        SlackRoot root = new SlackRoot(run, limit, wide.low, wide.high, sides);
-        return touched.stream().allMatch(root::narrow)
-                ? new Node(root.low(), root.high(), root.sides(), wide.rows, wide.bound, -1, -1) : null;
+        SlackRoot root = new SlackRoot(run, limit, wide.low, wide.high, sides, wide.tucks);
+        return root.narrow(touched)
+                ? new Node(root.low(), root.high(), root.sides(), root.tucks(), wide.rows, wide.bound, -1, -1) : null;
     }
 
     /** Null when there is nothing better in a node. */
@@ -425,8 +430,8 @@ final class SlackSearch {
         long[] low = node.low.clone();
         high[x] = at;
         low[x] = at + 1;
-        Node below = new Node(node.low, high, node.sides, rows, bound, stop, node.sides.length + x);
-        Node above = new Node(low, node.high, node.sides, rows, bound, stop, node.sides.length + x);
+        Node below = new Node(node.low, high, node.sides, node.tucks, rows, bound, stop, node.sides.length + x);
+        Node above = new Node(low, node.high, node.sides, node.tucks, rows, bound, stop, node.sides.length + x);
         open.push(upperFirst ? below : above);
         open.push(upperFirst ? above : below);
     }
@@ -434,7 +439,7 @@ final class SlackSearch {
     private Node sided(Node node, List<Row> rows, int ask, boolean behind, double bound) {
         byte[] sides = node.sides.clone();
         sides[ask] = (byte) (behind ? 1 : -1);
-        return new Node(node.low, node.high, sides, rows, bound, run.leg(run.asks.get(ask)).stop(),
+        return new Node(node.low, node.high, sides, node.tucks, rows, bound, run.leg(run.asks.get(ask)).stop(),
                 ask);
     }
 }

@@ -77,13 +77,25 @@ final class SlackSides {
             }
         }
         upper.addAll(behind);
-        before.forEach(each -> upper.forEach(up -> add(each, up, x, little, rows)));
-        behind.forEach(each -> lower.forEach(low -> add(low, each, x, little, rows)));
+        add(before, upper, x, little, rows);
+        add(lower, behind, x, little, rows);
     }
 
-    private void add(TuckBound lower, TuckBound upper, double[] x, double little, List<Row> rows) {
+    private void add(List<TuckBound> lower, List<TuckBound> upper, double[] x, double little, List<Row> rows) {
+        double[] least = lower.stream().mapToDouble(each -> each.at(run, x)).toArray();
+        double[] greatest = upper.stream().mapToDouble(each -> each.at(run, x)).toArray();
+        for (int i = 0; i < least.length; i++) {
+            for (int j = 0; j < greatest.length; j++) {
+                if (least[i] - greatest[j] > -run.grid) {
+                    add(lower.get(i), upper.get(j), least[i] - greatest[j], x, little, rows);
+                }
+            }
+        }
+    }
+
+    private void add(TuckBound lower, TuckBound upper, double over, double[] x, double little, List<Row> rows) {
         long apart = TuckBound.apart(run, lower, upper);
-        if (lower.at(run, x) - upper.at(run, x) - apart > -run.grid) {
+        if (over - apart > -run.grid) {
             Row row = Row.of(run, lower, upper, upper.constant() - lower.constant() + apart, true);
             if (row.slack(x) < -little / run.grid) {
                 rows.add(row);

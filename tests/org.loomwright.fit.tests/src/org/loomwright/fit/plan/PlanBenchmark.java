@@ -42,7 +42,9 @@ public final class PlanBenchmark {
             long start = System.nanoTime();
             HarnessPlan plan = planners.get().plan(problem, Cancel.NEVER);
             seconds[seed] = (System.nanoTime() - start) / 1e9;
-            String found = plan.found().map(each -> each.excess() / 1e6 + " mm, " + each.copper() / 1e12 + " g")
+            String found = plan.found().map(each -> each.excess() / 1e6 + " mm, " + each.copper() / 1e12 + " g"
+                    + (each.isBest() ? "" : ", at least " + each.bounds().excess() / 1e6 + " mm, "
+                            + Math.max(0, each.bounds().copper()) / 1e12 + " g"))
                     .orElse("none");
             System.out.printf("%s %d: %.3f s, %s%s %s%n", name, seed, seconds[seed], found, plan.settled() ? ""
                     : " (not proved)", plan.work());
