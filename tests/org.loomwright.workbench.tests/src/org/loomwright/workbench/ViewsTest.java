@@ -82,6 +82,21 @@ class ViewsTest {
     }
 
     @Test
+    void theFitIsShownAsPlannedToo() {
+        desk.view("fit");
+        hand.until("the fit of the front is shown", () -> says("front fits"));
+        Combo box = hand.found("the box of harnesses", () -> Hand.control(hand.window(), Combo.class,
+                each -> Arrays.asList(each.getItems()).contains("front, as planned")));
+        int planned = hand.ask(() -> Arrays.asList(box.getItems()).indexOf("front, as planned"));
+        hand.tell(() -> {
+            box.select(planned);
+            box.notifyListeners(SWT.Selection, new org.eclipse.swt.widgets.Event());
+        });
+        hand.until("the plan is shown", () -> says("As planned, not as it stands in the source: front fits"));
+        hand.picture("fit-planned");
+    }
+
+    @Test
     void theHarnessIsDrawnAndWalkedWithKeys() {
         desk.view("harness");
         hand.until("the harness of the editor is drawn", () -> says("front, Front lighting, for every vehicle"));

@@ -1,17 +1,22 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.workbench.truth;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.loomwright.app.BadCall;
 import org.loomwright.app.JudgeFit;
 import org.loomwright.app.JudgeFit.Judged;
 import org.loomwright.app.LayMatrix;
+import org.loomwright.app.PlanHarness;
 import org.loomwright.compare.matrix.Matrix;
 import org.loomwright.fit.ChainJudge;
 import org.loomwright.fit.FitDefaults;
+import org.loomwright.fit.plan.HarnessPlanner;
 import org.loomwright.harness.link.Project;
+import org.loomwright.lang.SourceReader;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.Progress;
 import org.loomwright.rules.Report;
@@ -28,8 +33,13 @@ public final class Truth {
     private final Project project;
     private final Report report;
     private final Optional<String> failure;
+    /** A plan that is not found by then is the best until then. */
+    private static final long MOST_PLANNING = 5_000_000_000L;
+
     private final Object fitLock = new Object();
     private final Object matrixLock = new Object();
+    private final Object planLock = new Object();
+    private final Map<String, Optional<Judged>> planned = new HashMap<>();
     private List<Judged> fit;
     private List<Matrix> matrices;
 
@@ -79,6 +89,36 @@ public final class Truth {
                 fit = new JudgeFit(OffUi.judge(new ChainJudge()), FitDefaults.usual()).judge(project, cancel, progress);
             }
             return fit;
+        }
+    }
+
+    /**
+     * Plans a harness anew and judges what was found, once; empty when no harness was found, or none could be planned.
+     *
+     * @param harness its name
+     * @param reader  reads the planned source
+     */
+    public Optional<Judged> planned(String harness, SourceReader reader, Cancel cancel, Progress progress) {
+        OffUi.require("planning a harness");
+        synchronized (planLock) {
+            Optional<Judged> known = planned.get(harness);
+            if (known == null) {
+                known = fit(cancel, progress).stream().filter(each -> each.harness().name().equals(harness)).findFirst()
+                        .flatMap(each -> planned(each, reader, cancel, progress));
+                planned.put(harness, known);
+            }
+            return known;
+        }
+    }
+
+    private Optional<Judged> planned(Judged now, SourceReader reader, Cancel cancel, Progress progress) {
+        long end = System.nanoTime() + MOST_PLANNING;
+        try {
+            return new PlanHarness(reader, new HarnessPlanner(() -> System.nanoTime() - end >= 0), OffUi.judge(
+                    new ChainJudge()), FitDefaults.usual()).plan(now.harness(), project, cancel, progress).judged()
+                    .map(report -> new Judged(now.harness(), now.titles(), report));
+        } catch (BadCall none) {
+            return Optional.empty();
         }
     }
 

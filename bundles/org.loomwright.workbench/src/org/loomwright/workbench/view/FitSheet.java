@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.loomwright.app.JudgeFit.Judged;
 import org.loomwright.app.VehicleWords;
 import org.loomwright.fit.FitCell;
@@ -59,10 +60,34 @@ public record FitSheet(List<String> harnesses, String harness, List<String> head
 
     private static final Box NOTHING = new Box("-", Optional.empty(), Optional.empty(), "Nothing is asked here.");
 
+    /** Stands behind the name of a harness whose fit is shown as it would be planned. */
+    static final String AS_PLANNED = ", as planned";
+
+    /** Lays out a harness as it was planned. A cell leads to the branch as it stands in the source. */
+    static FitSheet planned(List<Judged> all, String harness, Optional<Judged> planned, Choice choice,
+            Project project) {
+        FitSheet now = of(all, harness, choice, project);
+        if (planned.isEmpty()) {
+            return new FitSheet(now.harnesses, harness + AS_PLANNED, List.of(), List.of(), List.of(), "No harness was"
+                    + " found that serves all drawings of " + harness + ". The command plan says why.");
+        }
+        FitSheet then = of(List.of(planned.get()), harness, choice, project);
+        List<Line> lines = new ArrayList<>();
+        for (Line line : then.lines) {
+            Span span = now.lines.stream().filter(each -> each.place.equals(line.place)).findFirst().map(Line::span)
+                    .orElse(line.span);
+            lines.add(new Line(line.place, span, line.boxes.stream().map(box -> new Box(box.text, box.status,
+                    box.span.map(each -> span), box.detail)).toList()));
+        }
+        return new FitSheet(now.harnesses, harness + AS_PLANNED, then.heads, then.tips, lines, "As planned, not as it"
+                + " stands in the source: " + then.words);
+    }
+
     /** Lays out one of the judged harnesses: the one of that name, else the first that covers a drawing. */
     static FitSheet of(List<Judged> all, String wanted, Choice choice, Project project) {
         List<Judged> shown = all.stream().filter(each -> !each.coversNothing()).toList();
-        List<String> names = shown.stream().map(each -> each.harness().name()).toList();
+        List<String> names = shown.stream().map(each -> each.harness().name())
+                .flatMap(each -> Stream.of(each, each + AS_PLANNED)).toList();
         Optional<Judged> judged = shown.stream().filter(each -> each.harness().name().equals(wanted)).findFirst()
                 .or(() -> shown.stream().findFirst());
         if (judged.isEmpty()) {

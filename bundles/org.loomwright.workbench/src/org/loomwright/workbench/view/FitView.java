@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.workbench.view;
 
+import java.util.List;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
@@ -8,7 +9,9 @@ import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.TableItem;
+import org.loomwright.app.JudgeFit.Judged;
 import org.loomwright.fit.FitStatus;
+import org.loomwright.workbench.Shared;
 import org.loomwright.workbench.focus.Choice;
 import org.loomwright.workbench.guard.OffUi;
 import org.loomwright.workbench.truth.Truth;
@@ -24,7 +27,13 @@ public final class FitView extends TruthView<FitSheet> {
         String entered = focus().wiring();
         String name = wanted.isEmpty() && truth.project().wiring(entered)
                 .filter(each -> each.wiring().isHarness()).isPresent() ? entered : wanted;
-        return FitSheet.of(truth.fit(OffUi.cancel(monitor), OffUi.progress(monitor)), name, choice, truth.project());
+        List<Judged> now = truth.fit(OffUi.cancel(monitor), OffUi.progress(monitor));
+        if (!name.endsWith(FitSheet.AS_PLANNED)) {
+            return FitSheet.of(now, name, choice, truth.project());
+        }
+        String harness = name.substring(0, name.length() - FitSheet.AS_PLANNED.length());
+        return FitSheet.planned(now, harness, truth.planned(harness, Shared.rooms().reader(), OffUi.cancel(monitor),
+                OffUi.progress(monitor)), choice, truth.project());
     }
 
     @Override
