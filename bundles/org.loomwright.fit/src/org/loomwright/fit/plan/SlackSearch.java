@@ -38,6 +38,7 @@ final class SlackSearch {
     private final long step;
     private List<Row> known = new ArrayList<>();
     private Projection projection;
+    private AskBounds bounds;
     private long[] shorter;
     private long[] best;
     private final double[] activity;
@@ -266,9 +267,10 @@ final class SlackSearch {
         if (node == null) {
             return null;
         }
-        SlackSides sides = new SlackSides(run, node.low, node.high, node.sides, limit);
-        if (!Arrays.equals(shorter, sides.shorter())) {
-            shorter = sides.shorter();
+        bounds = AskBounds.of(run, node.low, node.high, limit, bounds);
+        SlackSides sides = new SlackSides(run, node.sides, limit, bounds);
+        if (!Arrays.equals(shorter, bounds.shorter)) {
+            shorter = bounds.shorter;
             projection = new Projection(run, shorter);
             known = new ArrayList<>();
         }
@@ -357,13 +359,11 @@ final class SlackSearch {
         for (int i = 0; i < x.length; i++) {
             whole[i] = Math.round(x[i]);
         }
-        if (broken >= 0) {
-            cut(node, rows, broken, (long) Math.floor(x[broken]), x[broken] - Math.floor(x[broken]) > 0.5, bound, open);
-            return;
-        }
-        SlackSides sides = new SlackSides(run, node.low, node.high, node.sides, limit);
+        SlackSides sides = new SlackSides(run, node.sides, limit, bounds);
         int suspect = sides.suspect(whole, laying, activity);
-        if (suspect == SlackSides.NONE) {
+        if (suspect < 0 && broken >= 0) {
+            cut(node, rows, broken, (long) Math.floor(x[broken]), x[broken] - Math.floor(x[broken]) > 0.5, bound, open);
+        } else if (suspect == SlackSides.NONE) {
             take(node, rows, whole, bound, open);
         } else if (suspect >= 0) {
             boolean behind = sides.isRatherBehind(suspect, whole, laying);

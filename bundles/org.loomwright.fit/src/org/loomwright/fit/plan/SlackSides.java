@@ -15,32 +15,13 @@ final class SlackSides {
     private final SlackRun run;
     private final byte[] sides;
     private final long limit;
-    private final long[] shorter;
-    private final long[] longer;
+    private final AskBounds bounds;
 
-    /** The ranges of lengths say which tolerances they may have: of these the mildest hold. */
-    SlackSides(SlackRun run, long[] low, long[] high, byte[] sides, long limit) {
+    SlackSides(SlackRun run, byte[] sides, long limit, AskBounds bounds) {
         this.run = run;
         this.sides = sides;
         this.limit = limit;
-        this.shorter = new long[run.legs.size()];
-        this.longer = new long[run.legs.size()];
-        for (int i = 0; i < shorter.length; i++) {
-            SlackRun.Leg leg = run.legs.get(i);
-            long least = Long.MAX_VALUE;
-            long most = Long.MAX_VALUE;
-            for (long x = low[leg.unknown()]; x <= high[leg.unknown()]; x++) {
-                least = Math.min(least, run.made(leg, x).minus().nanometres());
-                most = Math.min(most, run.made(leg, x).plus().nanometres());
-            }
-            shorter[i] = least;
-            longer[i] = most;
-        }
-    }
-
-    /** By branch, how much shorter than its length it is made at most, whatever its length. */
-    long[] shorter() {
-        return shorter;
+        this.bounds = bounds;
     }
 
     /** The inequalities from the chosen sides that some figures break. */
@@ -52,42 +33,60 @@ final class SlackSides {
         return rows;
     }
 
-    private void vehicle(int[] asks, double[] x, double little, List<Row> rows) {
-        boolean any = false;
-        for (int i : asks) {
-            any |= sides[i] != 0;
+    /** Bounds with the tucks that figures make of them. */
+    private final class Placed {
+
+        private final TuckBound[] bounds;
+        private final double[] at;
+        private int count;
+
+        private Placed(int most) {
+            this.bounds = new TuckBound[most];
+            this.at = new double[most];
         }
-        if (!any) {
+
+        private void add(TuckBound bound, double[] x) {
+            bounds[count] = bound;
+            at[count++] = bound.at(run, x);
+        }
+    }
+
+    private void vehicle(int[] asks, double[] x, double little, List<Row> rows) {
+        int chosen = 0;
+        for (int i : asks) {
+            chosen += sides[i] != 0 ? 1 : 0;
+        }
+        if (chosen == 0) {
             return;
         }
-        List<TuckBound> lower = new ArrayList<>(List.of(TuckBound.DATUM));
-        List<TuckBound> upper = new ArrayList<>(List.of(TuckBound.DATUM));
-        List<TuckBound> behind = new ArrayList<>();
-        List<TuckBound> before = new ArrayList<>();
+        Placed lower = new Placed(2 * asks.length + 1);
+        Placed upper = new Placed(2 * asks.length + 1 + chosen);
+        Placed behind = new Placed(chosen);
+        Placed before = new Placed(chosen);
+        lower.add(TuckBound.DATUM, x);
+        upper.add(TuckBound.DATUM, x);
         for (int i : asks) {
-            SlackRun.Asked asked = run.asks.get(i);
-            lower.add(TuckBound.reachLow(run, asked, shorter[asked.leg()]));
-            lower.add(TuckBound.backLow(run, asked));
-            upper.add(TuckBound.reachUp(run, asked, shorter[asked.leg()]));
-            upper.add(TuckBound.backUp(run, asked));
+            lower.add(bounds.reachLow[i], x);
+            lower.add(bounds.backLow[i], x);
+            upper.add(bounds.reachUp[i], x);
+            upper.add(bounds.backUp[i], x);
             if (sides[i] > 0) {
-                behind.add(TuckBound.behind(run, asked, longer[asked.leg()], limit));
+                behind.add(bounds.behind[i], x);
+                upper.add(bounds.behind[i], x);
             } else if (sides[i] < 0) {
-                before.add(TuckBound.before(run, asked, longer[asked.leg()], limit));
+                before.add(bounds.before[i], x);
             }
         }
-        upper.addAll(behind);
         add(before, upper, x, little, rows);
         add(lower, behind, x, little, rows);
     }
 
-    private void add(List<TuckBound> lower, List<TuckBound> upper, double[] x, double little, List<Row> rows) {
-        double[] least = lower.stream().mapToDouble(each -> each.at(run, x)).toArray();
-        double[] greatest = upper.stream().mapToDouble(each -> each.at(run, x)).toArray();
-        for (int i = 0; i < least.length; i++) {
-            for (int j = 0; j < greatest.length; j++) {
-                if (least[i] - greatest[j] > -run.grid) {
-                    add(lower.get(i), upper.get(j), least[i] - greatest[j], x, little, rows);
+    private void add(Placed lower, Placed upper, double[] x, double little, List<Row> rows) {
+        for (int i = 0; i < lower.count; i++) {
+            for (int j = 0; j < upper.count; j++) {
+                double over = lower.at[i] - upper.at[j];
+                if (over > -run.grid) {
+                    add(lower.bounds[i], upper.bounds[j], over, x, little, rows);
                 }
             }
         }

@@ -2,6 +2,7 @@
 package org.loomwright.fit.plan;
 
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -11,8 +12,8 @@ import java.util.function.Supplier;
 import org.loomwright.quantity.Cancel;
 
 /**
- * Prints how long the seeded platforms take to plan: {@code [COUNT [SECONDS [FOLDER]]]}, so many of them, with slack for
- * so long at most; into the folder go their direct models, for a general solver to be timed with.
+ * Prints how long the seeded platforms take to plan: {@code [COUNT [SECONDS [FOLDER]]]}, so many of them, with slack
+ * for so long at most; into the folder go their direct models, for a general solver to be timed with.
  */
 public final class PlanBenchmark {
 
@@ -37,19 +38,25 @@ public final class PlanBenchmark {
         planners.get().plan(problems.apply(0), Cancel.NEVER);
         planners.get().plan(problems.apply(1), Cancel.NEVER);
         double[] seconds = new double[count];
+        double[] processor = new double[count];
         for (int seed = 0; seed < count; seed++) {
             PlanProblem problem = problems.apply(seed);
             long start = System.nanoTime();
+            long busy = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
             HarnessPlan plan = planners.get().plan(problem, Cancel.NEVER);
             seconds[seed] = (System.nanoTime() - start) / 1e9;
+            processor[seed] = (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - busy) / 1e9;
             String found = plan.found().map(each -> each.excess() / 1e6 + " mm, " + each.copper() / 1e12 + " g"
                     + (each.isBest() ? "" : ", at least " + each.bounds().excess() / 1e6 + " mm, "
                             + Math.max(0, each.bounds().copper()) / 1e12 + " g"))
                     .orElse("none");
-            System.out.printf("%s %d: %.3f s, %s%s %s%n", name, seed, seconds[seed], found, plan.settled() ? ""
+            System.out.printf("%s %d: %.3f s, processor %.3f s, %s%s %s%n", name, seed, seconds[seed],
+                    processor[seed], found, plan.settled() ? ""
                     : " (not proved)", plan.work());
         }
         Arrays.sort(seconds);
-        System.out.printf("%s: median %.3f s, worst %.3f s%n", name, seconds[count / 2], seconds[count - 1]);
+        Arrays.sort(processor);
+        System.out.printf("%s: median %.3f s, worst %.3f s, of the processor %.3f s and %.3f s%n", name,
+                seconds[count / 2], seconds[count - 1], processor[count / 2], processor[count - 1]);
     }
 }

@@ -32,6 +32,18 @@ class SeededPlatformsTest {
         }
     }
 
+    /** With slack, tucks are eliminated: ten times the vehicles ask for hardly more programs and nodes. */
+    @Test
+    void tenTimesTheVehiclesAreHardlyMorePrograms() {
+        for (int seed = 0; seed < 4; seed++) {
+            HarnessPlan few = new HarnessPlanner().plan(SeededPlatforms.of(seed, 20, 12, true), Cancel.NEVER);
+            HarnessPlan crowd = new HarnessPlanner().plan(SeededPlatforms.of(seed, 200, 12, true), Cancel.NEVER);
+            assertTrue(few.settled() && crowd.settled());
+            assertTrue(crowd.work().programs() <= 5 * few.work().programs() + 200, few.work() + ", " + crowd.work());
+            assertTrue(crowd.work().nodes() <= 5 * few.work().nodes() + 200, few.work() + ", " + crowd.work());
+        }
+    }
+
     /** The work for a stiff trunk grows with its breakouts, and hardly with the vehicles. */
     @Test
     void tenTimesTheBreakoutsAreTenTimesTheWork() {
