@@ -100,7 +100,7 @@ final class PlanCommand implements Command {
                 }
             }
             for (Planned each : all) {
-                if (arguments.hasMatchedOption(WHAT_IF) && flags.format() == Format.TEXT
+                if (arguments.hasMatchedOption(WHAT_IF) && flags.format() != Format.HTML
                         && each.plan().found().isPresent()) {
                     whatIfs.add(plan.whatIf(each, Cancel.NEVER));
                 }
@@ -112,7 +112,7 @@ final class PlanCommand implements Command {
         String folder = arguments.matchedOptionValue("--to", "");
         List<String> written = folder.isEmpty() ? List.of() : write(sources(all), door.folder().resolve(folder));
         switch (flags.format()) {
-            case JSON -> door.out().print(PlanPages.json(all, drafts));
+            case JSON -> door.out().print(PlanPages.json(all, drafts, whatIfs));
             case HTML -> door.out().print(PlanPage.of(opened.place().name(), all, drafts));
             default -> {
                 door.out().print(PlanPages.text(all, Desk.palette(door), door.width()));

@@ -144,6 +144,7 @@ class DraftFuzzTest {
                 continue;
             }
             planned++;
+            assertTrue(drafted.planned().isWhole(), "the judge accepts it, seed " + seed);
             List<Source> sources = new ArrayList<>(project.everySource());
             sources.add(drafted.planned().text().get());
             Project with = Project.link(sources);

@@ -141,5 +141,9 @@ class PlanCallTest {
     void machinesGetJson() throws Exception {
         String out = call(OURS, "plan", ".", "--format", "json").isFine().out();
         assertTrue(out.contains("\"nanometres\": 205000000"), out);
+        assertTrue(out.contains("\"takes\": \"ours\""), out);
+        assertFalse(out.contains("\"leastCopper\""), out);
+        String whatIf = call(OURS, "plan", ".", "--what-if", "--format", "json").isFine().out();
+        assertTrue(whatIf.contains("\"leastCopper\": {\n        \"excessNm\": "), whatIf);
     }
 }

@@ -2,7 +2,6 @@
 package org.loomwright.app.print;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -125,14 +124,10 @@ public final class PlanPage {
 
     /** Which vehicles take what. */
     private void chart(Planned planned) {
-        Map<String, Condition> vehicles = new LinkedHashMap<>();
-        planned.model().asked().columns().forEach(each -> vehicles.merge(each.drawing(), each.vehicles(),
-                Condition::or));
+        Map<String, Condition> vehicles = PlanPages.vehicles(planned);
         head("Which vehicles take what", List.of("drawing", "vehicles", "takes"));
         for (String each : vehicles.keySet()) {
-            row(each, VehicleWords.of(vehicles.get(each)), planned.refusal()
-                    .map(refusal -> RefusalText.takes(planned, refusal, refusal.drawings().indexOf(each)))
-                    .orElse(planned.plan().found().isEmpty() ? "not known" : planned.harness().name()));
+            row(each, VehicleWords.of(vehicles.get(each)), PlanPages.takes(planned, each));
         }
         foot();
     }

@@ -4,6 +4,7 @@ package org.loomwright.app.print;
 import com.google.gson.stream.JsonWriter;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -14,6 +15,9 @@ import java.util.stream.Stream;
 import org.loomwright.app.DraftHarness.Drafted;
 import org.loomwright.app.JudgeFit;
 import org.loomwright.app.PlanHarness.Planned;
+import org.loomwright.app.PlanHarness.WhatIf;
+import org.loomwright.app.VehicleWords;
+import org.loomwright.condition.Condition;
 import org.loomwright.fit.FitBinding;
 import org.loomwright.fit.FitReport;
 import org.loomwright.fit.plan.HarnessPlan;
@@ -165,11 +169,11 @@ public final class PlanPages {
 
     /** The same as JSON; {@code docs/cli-json.md} describes it. */
     public static String json(List<Planned> all) {
-        return json(all, List.of());
+        return json(all, List.of(), List.of());
     }
 
-    /** The same with the drafts that some of them are plans of. */
-    public static String json(List<Planned> all, List<Drafted> drafts) {
+    /** The same with the drafts that some of them are plans of, and with what drives some of them. */
+    public static String json(List<Planned> all, List<Drafted> drafts, List<WhatIf> whatIfs) {
         return Json.object(json -> {
             json.name("schema").value(CheckJson.SCHEMA);
             json.name("command").value("plan");
@@ -184,6 +188,12 @@ public final class PlanPages {
                 } else {
                     solution(each, json);
                 }
+                chart(each, json);
+                for (WhatIf whatIf : whatIfs) {
+                    if (whatIf.planned() == each) {
+                        WhatIfText.json(whatIf, json);
+                    }
+                }
                 for (Drafted draft : drafts) {
                     if (draft.planned() == each) {
                         DraftText.json(draft, json);
@@ -193,6 +203,34 @@ public final class PlanPages {
             }
             json.endArray();
         });
+    }
+
+    /** Which vehicles take what. */
+    private static void chart(Planned planned, JsonWriter json) throws IOException {
+        json.name("chart").beginArray();
+        for (Map.Entry<String, Condition> each : vehicles(planned).entrySet()) {
+            json.beginObject();
+            json.name("drawing").value(each.getKey());
+            json.name("vehicles").value(VehicleWords.of(each.getValue()));
+            json.name("takes").value(takes(planned, each.getKey()));
+            json.endObject();
+        }
+        json.endArray();
+    }
+
+    /** The vehicles of each drawing, in order. */
+    static Map<String, Condition> vehicles(Planned planned) {
+        Map<String, Condition> vehicles = new LinkedHashMap<>();
+        planned.model().asked().columns().forEach(each -> vehicles.merge(each.drawing(), each.vehicles(),
+                Condition::or));
+        return vehicles;
+    }
+
+    /** What the vehicles of a drawing take: the harness, one of several, one with a jumper, or none and why. */
+    static String takes(Planned planned, String drawing) {
+        return planned.refusal()
+                .map(refusal -> RefusalText.takes(planned, refusal, refusal.drawings().indexOf(drawing)))
+                .orElse(planned.plan().found().isEmpty() ? "not known" : planned.harness().name());
     }
 
     private static void solution(Planned planned, JsonWriter json) throws IOException {

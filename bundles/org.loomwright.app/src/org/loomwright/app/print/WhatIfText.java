@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.app.print;
 
+import com.google.gson.stream.JsonWriter;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -43,6 +45,28 @@ public final class WhatIfText {
         new TextTable(heads, List.of(new TextTable.Column("excess mm", excess),
                 new TextTable.Column("copper g", copper)), palette).append(width, out);
         return out.toString();
+    }
+
+    /** The same as JSON. */
+    static void json(WhatIf whatIf, JsonWriter json) throws IOException {
+        json.name("without").beginArray();
+        for (int i = 0; i < whatIf.drawings().size(); i++) {
+            json.beginObject();
+            json.name("drawing").value(whatIf.drawings().get(i));
+            figures(whatIf.savings().without().get(i), json);
+            json.endObject();
+        }
+        json.endArray();
+        json.name("leastCopper").beginObject();
+        figures(whatIf.savings().leastCopper(), json);
+        json.endObject();
+    }
+
+    private static void figures(Optional<HarnessPlan.Solution> plan, JsonWriter json) throws IOException {
+        if (plan.isPresent()) {
+            json.name("excessNm").value(plan.get().excess());
+            json.name("copperGrams").value(grams(plan.get()));
+        }
     }
 
     private static long grams(HarnessPlan.Solution plan) {

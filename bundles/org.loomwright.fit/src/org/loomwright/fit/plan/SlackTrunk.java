@@ -17,6 +17,8 @@ import org.loomwright.quantity.Cancel;
  */
 final class SlackTrunk implements TrunkSearch {
 
+    private static final int NEAR = 16;
+
     private final SlackRun run;
     private final LinearProgram.Solver solver;
     private final Cancel cancel;
@@ -48,11 +50,18 @@ final class SlackTrunk implements TrunkSearch {
         return new HarnessPlan.Work(0, layings, programs, nodes).plus(stiff.work());
     }
 
-    /** Every excess that can bind is a multiple of this. */
+    /**
+     * Every least largest excess is a multiple of this: where two bounds of a tuck meet, the excess stands in one of
+     * them or, with opposite signs, in both; so it is a multiple of half of what all figures are multiples of. Where
+     * tucks cannot be as fine as that, of what tucks and figures are multiples of.
+     */
     private long unit() {
-        long unit = run.aligned ? run.lattice : 1;
+        long unit = run.grid;
         for (long base : run.base) {
             unit = SlackSearch.divisor(unit, base);
+        }
+        for (long slack : run.slack) {
+            unit = SlackSearch.divisor(unit, slack);
         }
         for (SlackRun.Leg leg : run.legs) {
             for (int i = 0; i < leg.made().length; i++) {
@@ -65,7 +74,8 @@ final class SlackTrunk implements TrunkSearch {
             unit = SlackSearch.divisor(unit, each.ask().reach());
             unit = SlackSearch.divisor(unit, each.ask().spare());
         }
-        return unit;
+        return unit % 2 == 0 && unit / 2 % run.lattice == 0 ? unit / 2
+                : run.aligned ? SlackSearch.divisor(unit, run.lattice) : 1;
     }
 
     /** The weights of a sum by unknown, for each grid step; the same divided by the grid is its value in figures. */
@@ -157,7 +167,8 @@ final class SlackTrunk implements TrunkSearch {
             } else if (found.complete()) {
                 low = next;
             }
-            next = low + Math.max(1, (high - low) / unit / 2) * unit;
+            // that none fits is the harder to prove the nearer the limit is to the least one, so it is asked seldom
+            next = high - Math.max(1, high - low > NEAR * unit ? (high - low) / unit / 4 : 1) * unit;
         }
         return new Excess(high, Math.min(high, low + unit));
     }

@@ -18,6 +18,21 @@ class HarnessPlannerTest {
         return figures.map(Arrays::toString).orElse("none");
     }
 
+    /** With all figures even, the least excess lies on whole numbers, and half of what they are multiples of finds it. */
+    @Test
+    void bruteForceAgreesWhereTucksAreFinerThanFigures() {
+        int odd = 0;
+        for (int seed = 0; seed < TINY / 2; seed++) {
+            PlanProblem problem = Instances.scaled(Instances.tinyWithSlack(seed), 2, 1);
+            Optional<long[]> expected = SlackBruteForce.best(problem);
+            Optional<long[]> found = new HarnessPlanner().plan(problem, Cancel.NEVER).found()
+                    .map(each -> new long[] {each.excess(), each.copper(), each.length()});
+            assertEquals(words(expected), words(found), "seed " + seed);
+            odd += expected.isPresent() && expected.get()[0] % 2 != 0 ? 1 : 0;
+        }
+        assertTrue(odd > 0, "none of them lies between two even figures");
+    }
+
     /** Every harness of each small problem is laid with every tuck; both answers must agree at every level. */
     @Test
     void bruteForceAgreesOnSmallProblemsWithSlack() {

@@ -81,6 +81,25 @@ final class Instances {
         return new PlanProblem(List.of(new PlanTrunk("main", stops, lattice)), vehicles, grid, order);
     }
 
+    /** A problem without branches on branches, all lengths so many times as long, and tucks in steps of their own. */
+    static PlanProblem scaled(PlanProblem problem, long times, long lattice) {
+        return new PlanProblem(problem.trunks().stream().map(trunk -> new PlanTrunk(trunk.name(), trunk.stops().stream()
+                .map(stop -> new PlanStop(stop.name(), times * stop.first(), times * stop.last(),
+                        times * stop.leastGap(), times * stop.mostGap(), times * stop.slack(), stop.weight(),
+                        stop.branches().stream().map(branch -> scaled(branch, times)).toList())).toList(), lattice))
+                .toList(), problem.vehicles(), times * problem.grid(), problem.order());
+    }
+
+    private static PlanBranch scaled(PlanBranch branch, long times) {
+        Tolerance made = branch.made().of(Length.ZERO);
+        return new PlanBranch(branch.name(), constant(times * made.minus().nanometres(), times * made.plus()
+                .nanometres()), branch.pinned().isEmpty() ? branch.pinned() : OptionalLong.of(times * branch.pinned()
+                        .getAsLong()), times * branch.excessLimit(), times * branch.backLimit(),
+                times * branch.longest(), branch.weight(), branch.count(), branch.asks().stream().map(ask -> new Ask(
+                        ask.vehicle(), times * ask.station(), times * ask.reach(), times * ask.spare())).toList(),
+                List.of());
+    }
+
     private static PlanBranch tinyBranch(Random random, String name, int vehicles, long around, boolean parent) {
         List<Ask> asks = new ArrayList<>();
         List<Ask> onIt = new ArrayList<>();

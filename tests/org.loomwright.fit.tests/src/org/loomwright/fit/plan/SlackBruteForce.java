@@ -14,19 +14,20 @@ import org.loomwright.quantity.Tolerance;
  */
 final class SlackBruteForce {
 
-    private static final long REACHES_TO = 120;
 
     private final PlanProblem problem;
     private final List<PlanStop> stops;
     private final List<PlanBranch> branches = new ArrayList<>();
     private final List<Integer> stopOf = new ArrayList<>();
     private final long lattice;
+    private final long reachesTo;
     private long[] best;
 
     private SlackBruteForce(PlanProblem problem) {
         this.problem = problem;
         this.stops = problem.trunks().getFirst().stops();
         this.lattice = problem.trunks().getFirst().lattice();
+        this.reachesTo = problem.grid() * (problem.trunks().getFirst().stops().size() == 3 ? 6 : 12);
         for (int k = 0; k < stops.size(); k++) {
             for (PlanBranch branch : stops.get(k).branches()) {
                 branches.add(branch);
@@ -49,7 +50,7 @@ final class SlackBruteForce {
         }
         PlanStop stop = stops.get(k);
         long before = k == 0 ? 0 : at[k - 1];
-        for (long t = 0; t <= REACHES_TO; t += stop.first() == stop.last() ? 1 : problem.grid()) {
+        for (long t = 0; t <= reachesTo; t += stop.first() == stop.last() ? 1 : problem.grid()) {
             long gap = t - before;
             if (t >= stop.first() && t <= stop.last() && gap >= stop.leastGap() && gap <= stop.mostGap()) {
                 at[k] = t;
@@ -69,7 +70,7 @@ final class SlackBruteForce {
             lengths(i + 1, at, lengths);
             return;
         }
-        for (long c = 0; c <= Math.min(REACHES_TO, branch.longest()); c += problem.grid()) {
+        for (long c = 0; c <= Math.min(reachesTo, branch.longest()); c += problem.grid()) {
             lengths[i] = c;
             boolean some = true;
             for (Ask ask : branch.asks()) {
