@@ -15,6 +15,7 @@ import org.loomwright.harness.link.NaturalOrder;
 public record ItemId(Sort sort, String owner, String name) implements Comparable<ItemId> {
 
     private static final NaturalOrder NAMES = new NaturalOrder();
+    private static final int SPREAD = 0x9E3779B1;
 
     /** What people call it: {@code connector J1 of front}. */
     public String label() {
@@ -27,6 +28,12 @@ public record ItemId(Sort sort, String owner, String name) implements Comparable
         int byOwner = owner.equals(other.owner) ? 0 : NAMES.compare(owner, other.owner);
         int bySort = byOwner != 0 ? byOwner : sort.compareTo(other.sort);
         return bySort != 0 || name.equals(other.name) ? bySort : NAMES.compare(name, other.name);
+    }
+
+    /** Spread wide: names of wires and circuits are short, alike and many. */
+    @Override
+    public int hashCode() {
+        return ((owner.hashCode() * SPREAD ^ name.hashCode()) * SPREAD) + sort.ordinal();
     }
 
     @Override

@@ -40,4 +40,9 @@ public enum Sort {
     public String word() {
         return word;
     }
+
+    /** Whether names of other elements are told apart by its name: those in a renamed one are renamed with it. */
+    public boolean isOwner() {
+        return this == WIRING || this == PLATFORM || this == KIT || this == CIRCUIT;
+    }
 }

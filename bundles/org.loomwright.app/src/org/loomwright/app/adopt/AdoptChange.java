@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.SortedMap;
+import java.util.Map;
 import org.loomwright.compare.Comparison;
 import org.loomwright.compare.ItemId;
 import org.loomwright.compare.change.Change;
@@ -157,7 +157,7 @@ public final class AdoptChange {
                 .flatMap(item -> other(item.id())).map(Item::span);
     }
 
-    private SortedMap<ItemId, Item> items(boolean source) {
+    private Map<ItemId, Item> items(boolean source) {
         return (source == toNew ? comparison.old() : comparison.now()).items();
     }
 

@@ -4,9 +4,11 @@ package org.loomwright.compare.change;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.loomwright.compare.Aspect;
@@ -37,6 +39,8 @@ public final class ChangeFinder {
     private final FactSheet now;
     private final Matching matching;
     private final Map<ItemId, ItemId> names = new HashMap<>();
+    private final Set<ItemId> renamed = new HashSet<>();
+    private boolean ownerRenamed;
     private final FeltVehicles felt;
     private final Uses uses;
     private final List<Change> changes = new ArrayList<>();
@@ -45,13 +49,26 @@ public final class ChangeFinder {
         this.old = old;
         this.now = now;
         this.matching = matching;
+        matching.partners().forEach(this::noteRenamed);
         this.felt = new FeltVehicles(old, now);
         this.uses = new Uses(old, now, this::name);
     }
 
-    /** The name of an old element on the new side, looked up once. */
+    /** The name of an old element on the new side; one that can be another than its own is worked out once. */
     private ItemId name(ItemId old) {
-        return names.computeIfAbsent(old, matching::name);
+        return ownerRenamed || renamed.contains(old) ? names.computeIfAbsent(old, matching::name) : old;
+    }
+
+    private void noteRenamed(ItemId before, ItemId after) {
+        if (!before.equals(after)) {
+            renamed.add(before);
+            renamed.add(after); // what had that name is gone, or is called otherwise
+            ownerRenamed |= before.sort().isOwner();
+        }
+    }
+
+    private boolean isVerbatim(Item before, Item after) {
+        return before.id().equals(after.id()) ? matching.verbatim().contains(before.id()) : before.statesAs(after);
     }
 
     /** The changes, by aspect and element. */
@@ -66,7 +83,7 @@ public final class ChangeFinder {
     }
 
     private void compare(Item before, Item after) {
-        if (before.statesAs(after) && !before.isTouchedBy(this::name)) {
+        if (isVerbatim(before, after) && !before.isTouchedBy(this::name)) {
             return;
         }
         Item was = before.renamed(this::name);

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedMap;
 import java.util.stream.Collectors;
 import org.loomwright.compare.Aspect;
 import org.loomwright.compare.ItemId;
@@ -26,7 +25,7 @@ final class Names {
     private final FactSheet now;
     private final Matching matching;
     private final FeltVehicles felt;
-    private final SortedMap<ItemId, ItemId> back;
+    private final Map<ItemId, ItemId> back;
     private final Set<ItemId> told = new HashSet<>();
     private final List<Change> changes = new ArrayList<>();
 

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedMap;
+import java.util.SequencedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.loomwright.compare.Aspect;
@@ -36,13 +36,10 @@ final class Presence {
     }
 
     List<Change> changes() {
-        Set<ItemId> partners = Set.copyOf(matching.partners().values());
-        SortedMap<ItemId, Item> added = new TreeMap<>(now.items());
-        added.keySet().removeAll(partners);
+        SequencedMap<ItemId, Item> added = without(now.items(), matching.reversed().keySet());
         // a circuit that wires moved to or from is told with them
         matching.partners().forEach((before, after) -> moved(before, after, old.items()).ifPresent(added::remove));
-        SortedMap<ItemId, Item> removed = new TreeMap<>(old.items());
-        removed.keySet().removeAll(matching.partners().keySet());
+        SequencedMap<ItemId, Item> removed = without(old.items(), matching.partners().keySet());
         matching.reversed().forEach((after, before) -> moved(after, before, now.items()).ifPresent(removed::remove));
         List<Change> changes = new ArrayList<>();
         grouped(added).forEach((top, all) -> changes.add(change(now, added.get(top), all, true)));
@@ -50,17 +47,28 @@ final class Presence {
         return changes;
     }
 
+    /** The elements that have no partner. */
+    private static SequencedMap<ItemId, Item> without(SequencedMap<ItemId, Item> items, Set<ItemId> partners) {
+        SequencedMap<ItemId, Item> others = new LinkedHashMap<>();
+        items.forEach((id, item) -> {
+            if (!partners.contains(id)) {
+                others.put(id, item);
+            }
+        });
+        return others;
+    }
+
     /** The circuit that the partner of a wire is in, when it is another one than the wire's own. */
-    private Optional<ItemId> moved(ItemId wire, ItemId partner, SortedMap<ItemId, Item> side) {
+    private Optional<ItemId> moved(ItemId wire, ItemId partner, SequencedMap<ItemId, Item> side) {
         if (wire.sort() != Sort.WIRE || wire.owner().equals(partner.owner())) {
             return Optional.empty();
         }
-        SortedMap<ItemId, Item> other = side == old.items() ? now.items() : old.items();
+        SequencedMap<ItemId, Item> other = side == old.items() ? now.items() : old.items();
         return other.get(partner).parent();
     }
 
     /** Elements by the topmost one among them that they belong to. */
-    private static Map<ItemId, List<Item>> grouped(SortedMap<ItemId, Item> items) {
+    private static Map<ItemId, List<Item>> grouped(SequencedMap<ItemId, Item> items) {
         Map<ItemId, List<Item>> groups = new LinkedHashMap<>();
         for (Item item : items.values()) {
             groups.computeIfAbsent(top(item, items), any -> new ArrayList<>()).add(item);
@@ -68,7 +76,7 @@ final class Presence {
         return groups;
     }
 
-    private static ItemId top(Item item, SortedMap<ItemId, Item> items) {
+    private static ItemId top(Item item, SequencedMap<ItemId, Item> items) {
         if (!item.id().owner().isEmpty()) {
             for (Sort sort : List.of(Sort.WIRING, Sort.PLATFORM)) {
                 ItemId home = new ItemId(sort, "", FactSheet.home(item.id()));

@@ -4,11 +4,12 @@ package org.loomwright.compare.facts;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
+import java.util.SequencedMap;
 import org.loomwright.compare.ItemId;
 import org.loomwright.condition.Expression;
 import org.loomwright.harness.link.PlatformView;
@@ -21,10 +22,11 @@ import org.loomwright.harness.link.Project;
  * @param homes     by name of the drawing, harness, kit or platform: what its conditions are about
  * @param platforms the platforms that the side has, by name
  */
-public record FactSheet(SortedMap<ItemId, Item> items, Map<String, Home> homes, Map<String, PlatformView> platforms) {
+public record FactSheet(SequencedMap<ItemId, Item> items, Map<String, Home> homes,
+        Map<String, PlatformView> platforms) {
 
     public FactSheet {
-        items = Collections.unmodifiableSortedMap(items);
+        items = Collections.unmodifiableSequencedMap(items);
         homes = Map.copyOf(homes);
         platforms = Map.copyOf(platforms);
     }
@@ -45,9 +47,16 @@ public record FactSheet(SortedMap<ItemId, Item> items, Map<String, Home> homes, 
 
     /** A sheet of these elements with the homes and platforms of this one. */
     public FactSheet with(Collection<Item> others) {
-        TreeMap<ItemId, Item> all = new TreeMap<>();
-        others.forEach(item -> all.put(item.id(), item));
-        return new FactSheet(all, homes, platforms);
+        return new FactSheet(inOrder(others), homes, platforms);
+    }
+
+    /** Elements by their ids, in the order of these. O(n log n), near linear where they come in order. */
+    static SequencedMap<ItemId, Item> inOrder(Collection<Item> items) {
+        List<Item> sorted = new ArrayList<>(items);
+        sorted.sort(Comparator.comparing(Item::id));
+        SequencedMap<ItemId, Item> all = LinkedHashMap.newLinkedHashMap(sorted.size());
+        sorted.forEach(item -> all.put(item.id(), item));
+        return all;
     }
 
     /** The element of that id. */

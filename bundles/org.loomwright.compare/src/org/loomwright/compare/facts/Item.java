@@ -98,6 +98,11 @@ public record Item(ItemId id, SortedMap<Slot, List<Stated>> facts, List<Value> n
         return false;
     }
 
+    /** The same facts of an element with another name of its own. */
+    Item named(String name) {
+        return new Item(new ItemId(id.sort(), id.owner(), name), facts, neighbours, span);
+    }
+
     /** The same element and its facts with other names. */
     public Item renamed(UnaryOperator<ItemId> names) {
         TreeMap<Slot, List<Stated>> renamed = new TreeMap<>();

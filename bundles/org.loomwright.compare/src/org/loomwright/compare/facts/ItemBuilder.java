@@ -29,10 +29,6 @@ final class ItemBuilder {
         this.span = span;
     }
 
-    ItemId id() {
-        return id;
-    }
-
     /** The condition of the element itself. */
     ItemBuilder exists(Expression when) {
         return put(Slot.of(Property.EXISTS), THERE, when, span);
@@ -74,12 +70,10 @@ final class ItemBuilder {
         neighbours.add(value);
     }
 
-    /** The element, under another name when there is one of its name already. */
-    Item build(int number) {
-        ItemId own = number == 1 ? id : new ItemId(id.sort(), id.owner(), id.name() + " (no. " + number + ")");
-        TreeMap<Slot, List<Stated>> sorted = new TreeMap<>();
-        facts.forEach((slot, stated) -> sorted.put(slot, stated.size() == 1 ? List.of(stated.getFirst())
-                : stated.stream().sorted().toList()));
-        return new Item(own, sorted, neighbours, span);
+    /** The element. To be called once. */
+    Item build() {
+        facts.replaceAll((slot, stated) -> stated.size() == 1 ? List.of(stated.getFirst())
+                : stated.stream().sorted().toList());
+        return new Item(id, facts, neighbours, span);
     }
 }

@@ -2,11 +2,12 @@
 package org.loomwright.compare.facts;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.function.Consumer;
 import org.loomwright.compare.ItemId;
 import org.loomwright.condition.Expression;
 import org.loomwright.harness.Catalogue;
@@ -28,7 +29,7 @@ final class ProjectFacts {
     private final Map<String, Wiring> wirings = new HashMap<>();
     private final Map<String, Platform> platforms = new HashMap<>();
     private final List<Kit> kits = new ArrayList<>();
-    private final TreeMap<ItemId, Item> items = new TreeMap<>();
+    private final List<Item> items = new ArrayList<>();
     private final Map<ItemId, Integer> numbers = new HashMap<>();
     private final Map<String, FactSheet.Home> homes = new HashMap<>();
 
@@ -48,36 +49,45 @@ final class ProjectFacts {
                 case Practice practice -> { }
             }
         }
-        for (Element element : elements) {
-            switch (element) {
-                case Platform platform -> {
-                    homes.put(platform.name().text(),
-                            new FactSheet.Home(platform.name().text(), new Expression.Always()));
-                    new PlatformFacts(platform, this::add).read();
-                }
-                case Catalogue catalogue -> catalogue.parts().forEach(part -> add(PartFacts.of(whole(part))));
-                case Wiring wiring -> {
-                    homes.put(wiring.name().text(), new FactSheet.Home(wiring.platform().text(), whole(wiring)));
-                    new WiringFacts(wiring, new Names(wiring, wirings, platforms), this::add).read();
-                }
-                case Kit kit -> {
-                    homes.put(kit.name().text(), new FactSheet.Home(platform(kit), kit.when()));
-                    add(KitFacts.of(kit, wirings.keySet()));
-                }
-                case Waiver waiver -> add(KitFacts.of(waiver));
-                case Practice practice -> {
-                    practice.platform().ifPresent(platform -> homes.putIfAbsent(practice.name().text(),
-                            new FactSheet.Home(platform.text(), new Expression.Always())));
-                    add(KitFacts.of(practice));
-                }
-            }
-        }
-        return new FactSheet(items, homes, project.platforms());
+        elements.forEach(this::home);
+        elements.parallelStream().map(this::read).toList().forEach(items -> items.forEach(this::add));
+        return new FactSheet(FactSheet.inOrder(items), homes, project.platforms());
     }
 
-    private void add(ItemBuilder builder) {
-        Item item = builder.build(numbers.merge(builder.id(), 1, Integer::sum));
-        items.put(item.id(), item);
+    private void home(Element element) {
+        switch (element) {
+            case Platform platform -> homes.put(platform.name().text(),
+                    new FactSheet.Home(platform.name().text(), new Expression.Always()));
+            case Wiring wiring -> homes.put(wiring.name().text(),
+                    new FactSheet.Home(wiring.platform().text(), whole(wiring)));
+            case Kit kit -> homes.put(kit.name().text(), new FactSheet.Home(platform(kit), kit.when()));
+            case Practice practice -> practice.platform().ifPresent(platform -> homes.putIfAbsent(
+                    practice.name().text(), new FactSheet.Home(platform.text(), new Expression.Always())));
+            case Catalogue catalogue -> { }
+            case Waiver waiver -> { }
+        }
+    }
+
+    /** What one element and all in it state. Reads only, so that several threads can do it. */
+    private List<Item> read(Element element) {
+        List<Item> read = new ArrayList<>();
+        Consumer<ItemBuilder> sink = builder -> read.add(builder.build());
+        switch (element) {
+            case Platform platform -> new PlatformFacts(platform, sink).read();
+            case Catalogue catalogue -> catalogue.parts().forEach(part -> sink.accept(PartFacts.of(whole(part))));
+            case Wiring wiring -> new WiringFacts(wiring, new Names(wiring, wirings, platforms), sink).read();
+            case Kit kit -> sink.accept(KitFacts.of(kit, wirings.keySet()));
+            case Waiver waiver -> sink.accept(KitFacts.of(waiver));
+            case Practice practice -> sink.accept(KitFacts.of(practice));
+        }
+        read.sort(Comparator.comparing(Item::id)); // those of one name stay in the order of the source
+        return read;
+    }
+
+    /** Adds an element, under another name when there is one of its name already. */
+    private void add(Item item) {
+        int number = numbers.merge(item.id(), 1, Integer::sum);
+        items.add(number == 1 ? item : item.named(item.id().name() + " (no. " + number + ")"));
     }
 
     /** The part with the facts of the one that it is like. */

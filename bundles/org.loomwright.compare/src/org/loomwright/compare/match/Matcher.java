@@ -2,11 +2,12 @@
 package org.loomwright.compare.match;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.Set;
 import org.loomwright.compare.ItemId;
 import org.loomwright.compare.Sort;
 import org.loomwright.compare.facts.FactSheet;
@@ -28,43 +29,63 @@ public final class Matcher {
             Sort.DEVICE, Sort.MODE, Sort.BREAKOUT, Sort.RUN, Sort.BARRIER, Sort.STUD, Sort.CONNECTOR, Sort.CIRCUIT,
             Sort.SPLICE, Sort.WIRE, Sort.PLACED, Sort.WAIVER, Sort.PRACTICE);
 
-    private final Map<ItemId, ItemId> partners = new HashMap<>();
+    private final Partners partners = new Partners();
+    private final Set<ItemId> verbatim;
     private long compared;
 
-    private Matcher() {
+    private Matcher(Set<ItemId> verbatim) {
+        this.verbatim = verbatim;
     }
 
     /** Matches two sides. */
     public static Matching match(FactSheet old, FactSheet now) {
-        Matcher matcher = new Matcher();
+        Matcher matcher = new Matcher(Verbatim.of(old, now));
         Map<Sort, List<Item>> before = bySort(old);
         Map<Sort, List<Item>> after = bySort(now);
         for (Sort sort : ORDER) {
             matcher.sort(before.getOrDefault(sort, List.of()), after.getOrDefault(sort, List.of()));
         }
-        return new Matching(new TreeMap<>(matcher.partners), matcher.compared);
+        return Matching.of(matcher.partners.all(), old.items().keySet(), now.items().keySet(), matcher.verbatim,
+                matcher.compared);
     }
 
     private static Map<Sort, List<Item>> bySort(FactSheet sheet) {
-        Map<Sort, List<Item>> all = new TreeMap<>();
+        Map<Sort, List<Item>> all = new EnumMap<>(Sort.class);
         sheet.items().values().forEach(item -> all.computeIfAbsent(item.id().sort(), any -> new ArrayList<>())
                 .add(item));
         return all;
     }
 
     private void sort(List<Item> before, List<Item> after) {
+        Set<ItemId> taken = new HashSet<>();
         Map<String, List<Item>> old = new LinkedHashMap<>();
         for (Item item : before) {
-            String owner = Owners.owner(item.id().owner(), partners);
+            if (staysVerbatim(item)) {
+                partners.put(item.id(), item.id());
+                taken.add(item.id());
+                compared++;
+                continue;
+            }
+            String owner = partners.owner(item.id().owner());
             old.computeIfAbsent(home(owner), any -> new ArrayList<>()).add(item);
         }
         Map<String, List<Item>> now = new LinkedHashMap<>();
-        after.forEach(item -> now.computeIfAbsent(home(item.id().owner()), any -> new ArrayList<>()).add(item));
+        for (Item item : after) {
+            if (!taken.contains(item.id())) {
+                now.computeIfAbsent(home(item.id().owner()), any -> new ArrayList<>()).add(item);
+            }
+        }
         old.forEach((owner, items) -> {
             Pool pool = new Pool(items, now.getOrDefault(owner, List.of()), partners);
             pool.match().forEach(partners::put);
             compared += pool.compared();
         });
+    }
+
+    /** Whether both sides state the same of it under the same name, and nothing that it names has another name now. */
+    private boolean staysVerbatim(Item item) {
+        return verbatim.contains(item.id()) && partners.owned(item.id()).equals(item.id())
+                && !item.isTouchedBy(partners::name);
     }
 
     private static String home(String owner) {

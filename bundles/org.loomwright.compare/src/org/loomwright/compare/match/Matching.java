@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.compare.match;
 
+import java.util.Collection;
 import java.util.Collections;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
+import java.util.SequencedMap;
+import java.util.Set;
 import org.loomwright.compare.ItemId;
 
 /**
@@ -13,18 +16,37 @@ import org.loomwright.compare.ItemId;
  *
  * @param partners new elements by old ones, in order
  * @param reversed old elements by new ones, in order
+ * @param verbatim the elements that both sides have under one name with the same facts in the same words
  * @param compared how many pairs of elements were compared; for tests that guard growth
  */
-public record Matching(SortedMap<ItemId, ItemId> partners, SortedMap<ItemId, ItemId> reversed, long compared) {
+public record Matching(SequencedMap<ItemId, ItemId> partners, SequencedMap<ItemId, ItemId> reversed,
+        Set<ItemId> verbatim, long compared) {
 
-    Matching(SortedMap<ItemId, ItemId> partners, long compared) {
-        this(Collections.unmodifiableSortedMap(new TreeMap<>(partners)), back(partners), compared);
-    }
-
-    private static SortedMap<ItemId, ItemId> back(SortedMap<ItemId, ItemId> partners) {
-        SortedMap<ItemId, ItemId> back = new TreeMap<>();
-        partners.forEach((old, now) -> back.put(now, old));
-        return Collections.unmodifiableSortedMap(back);
+    /** These partners, in the order in which the sides have them. Linear. */
+    static Matching of(Map<ItemId, ItemId> partners, Collection<ItemId> old, Collection<ItemId> now,
+            Set<ItemId> verbatim, long compared) {
+        Map<ItemId, ItemId> back = new HashMap<>();
+        SequencedMap<ItemId, ItemId> sorted = LinkedHashMap.newLinkedHashMap(partners.size());
+        for (ItemId before : old) {
+            ItemId after = partners.get(before);
+            if (after != null) {
+                sorted.put(before, after);
+                if (!after.equals(before)) {
+                    back.put(after, before);
+                }
+            }
+        }
+        SequencedMap<ItemId, ItemId> reversed = LinkedHashMap.newLinkedHashMap(partners.size());
+        for (ItemId after : now) {
+            ItemId before = back.get(after);
+            if (before != null) {
+                reversed.put(after, before);
+            } else if (after.equals(sorted.get(after))) {
+                reversed.put(after, after);
+            }
+        }
+        return new Matching(Collections.unmodifiableSequencedMap(sorted),
+                Collections.unmodifiableSequencedMap(reversed), verbatim, compared);
     }
 
     /** The new element that an old one has become. */
@@ -37,8 +59,12 @@ public record Matching(SortedMap<ItemId, ItemId> partners, SortedMap<ItemId, Ite
      * mention of a renamed element read as no change. One that is gone, and whose name another one took, is marked.
      */
     public ItemId name(ItemId old) {
-        ItemId name = name(old, partners);
-        return !partners.containsKey(old) && reversed.containsKey(name) ? gone(name) : name;
+        ItemId partner = partners.get(old);
+        if (partner != null) {
+            return partner;
+        }
+        ItemId name = Owners.renamed(old, partners);
+        return reversed.containsKey(name) ? gone(name) : name;
     }
 
     /** The name of an element that is gone, where another one has its name now. */

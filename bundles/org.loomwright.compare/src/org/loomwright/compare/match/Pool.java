@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.SortedMap;
 import java.util.TreeMap;
 import org.loomwright.compare.ItemId;
 import org.loomwright.compare.facts.Item;
@@ -41,13 +40,13 @@ final class Pool {
 
     private final List<Item> old;
     private final Map<ItemId, Item> now = new LinkedHashMap<>();
-    private final Map<ItemId, ItemId> known;
-    private final SortedMap<ItemId, ItemId> found = new TreeMap<>();
+    private final Partners known;
+    private final Map<ItemId, ItemId> found = new HashMap<>();
     private final Map<ItemId, Features> features = new HashMap<>();
     private final Map<ItemId, Features> oldFeatures = new HashMap<>();
     private long compared;
 
-    Pool(List<Item> old, List<Item> now, Map<ItemId, ItemId> known) {
+    Pool(List<Item> old, List<Item> now, Partners known) {
         this.old = old;
         now.forEach(item -> this.now.put(item.id(), item));
         this.known = known;
@@ -58,7 +57,7 @@ final class Pool {
     }
 
     /** New elements by old ones. */
-    SortedMap<ItemId, ItemId> match() {
+    Map<ItemId, ItemId> match() {
         List<Item> open = new ArrayList<>();
         Map<ItemId, Item> free = new LinkedHashMap<>(now);
         for (Item item : old) {
@@ -86,13 +85,13 @@ final class Pool {
 
     /** Whether two are alike in everything that could be weighed, which is told without weighing. */
     private boolean isSame(Item item, Item namesake) {
-        boolean same = item.statesAs(namesake) && !item.isTouchedBy(id -> Matching.name(id, known));
+        boolean same = item.statesAs(namesake) && !item.isTouchedBy(known::name);
         compared += same ? 1 : 0;
         return same;
     }
 
     private ItemId named(Item item) {
-        return Owners.renamed(item.id(), known);
+        return known.owned(item.id());
     }
 
     private void compete(List<Item> open, List<Item> free) {
@@ -145,7 +144,7 @@ final class Pool {
     }
 
     private Features oldFeatures(Item item) {
-        return oldFeatures.computeIfAbsent(item.id(), any -> Features.of(item, id -> Matching.name(id, known)));
+        return oldFeatures.computeIfAbsent(item.id(), any -> Features.of(item, known::name));
     }
 
     private Features features(Item item) {
