@@ -37,9 +37,15 @@ public final class DraftHarness {
      *
      * @param draft   the draft, with stations and lengths still open
      * @param planned its plan
+     * @param source  the draft as a formatted file of its own, with stations and lengths still open
      * @param orders  how many orders of breakouts were planned, of which this is the best
      */
-    public record Drafted(HarnessDraft draft, PlanHarness.Planned planned, int orders) {
+    public record Drafted(HarnessDraft draft, PlanHarness.Planned planned, Source source, int orders) {
+
+        /** The draft with its plan; without a plan as it is, for the engineer to go on with. */
+        public Source text() {
+            return planned.text().orElse(source);
+        }
     }
 
     /**
@@ -99,7 +105,7 @@ public final class DraftHarness {
         sources.add(source);
         Project with = Project.link(sources);
         return new Drafted(draft, planner.plan(with.wiring(draft.name()).orElseThrow(), with, cancel, progress),
-                orders);
+                source, orders);
     }
 
     private static boolean isBetter(PlanHarness.Planned one, PlanHarness.Planned other) {

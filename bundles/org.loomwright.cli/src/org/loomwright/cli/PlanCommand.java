@@ -110,7 +110,11 @@ final class PlanCommand implements Command {
             return adaptor(arguments, opened, language, door, flags);
         }
         String folder = arguments.matchedOptionValue("--to", "");
-        List<String> written = folder.isEmpty() ? List.of() : write(sources(all), door.folder().resolve(folder));
+        List<Source> sources = new ArrayList<>(sources(all));
+        if (sources.isEmpty()) {
+            drafts.forEach(each -> sources.add(each.text()));
+        }
+        List<String> written = folder.isEmpty() ? List.of() : write(sources, door.folder().resolve(folder));
         switch (flags.format()) {
             case JSON -> door.out().print(PlanPages.json(all, drafts, whatIfs));
             case HTML -> door.out().print(PlanPage.of(opened.place().name(), all, drafts));

@@ -106,6 +106,16 @@ class PlanCallTest {
                 .contains("\"takenOver\": []"));
     }
 
+    /** A draft that nobody can plan as it stands is written all the same, with what is open. */
+    @Test
+    void aDraftWithoutAPlanIsWrittenAsItIs() throws Exception {
+        String apart = OURS + CARS.substring(CARS.indexOf("drawing early")).replace("early", "late")
+                .replace("500 mm", "2500 mm");
+        Call call = call(apart, "plan", ".", "--covers", "early,late", "--name", "fresh", "--to", "planned");
+        assertTrue(call.out().startsWith("fresh: no harness serves all its drawings\n"), call.out());
+        assertTrue(Files.readString(folder.resolve("planned/fresh.loom")).contains("breakout wing at unknown\n"));
+    }
+
     @Test
     void draftsThatAreCalledWrongly() throws Exception {
         call(OURS, "plan", ".", "--covers", "late").isRefused("the project has no drawing late");

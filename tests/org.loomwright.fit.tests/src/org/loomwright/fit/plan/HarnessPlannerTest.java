@@ -18,7 +18,7 @@ class HarnessPlannerTest {
         return figures.map(Arrays::toString).orElse("none");
     }
 
-    /** With all figures even, the least excess lies on whole numbers, and half of what they are multiples of finds it. */
+    /** With all figures even, the least excess lies on whole numbers: halves of what they are multiples of. */
     @Test
     void bruteForceAgreesWhereTucksAreFinerThanFigures() {
         int odd = 0;

@@ -31,6 +31,8 @@ public final class PlanBenchmark {
         for (int seed = 0; args.length > 2 && seed < count; seed++) {
             Files.writeString(Path.of(args[2], "stiff" + seed + ".lp"), new DirectModel(SeededPlatforms.stiff(seed))
                     .text(OptionalLong.empty()));
+            Files.writeString(Path.of(args[2], "slack" + seed + ".lp"), new DirectModel(SeededPlatforms
+                    .withSlack(seed)).text(OptionalLong.empty()));
         }
     }
 
