@@ -70,6 +70,17 @@ public final class Fed {
         return live.get(from) && ground.get(to) || live.get(to) && ground.get(from);
     }
 
+    /** Returns whether one side of a load is fed, and the other joined to neither source nor ground. */
+    public boolean hangs(Piece load) {
+        int from = schematic.from(load);
+        int to = schematic.to(load);
+        return live.get(from) && loose(to) || live.get(to) && loose(from);
+    }
+
+    private boolean loose(int junction) {
+        return !live.get(junction) && !ground.get(junction);
+    }
+
     /** Returns what share of its design current a load carries. */
     public static double currentShare(OperatingPoint point, Piece load) {
         return load.model() instanceof Model.Working working ? Math.abs(point.amps(load)) / working.amps() : 0;

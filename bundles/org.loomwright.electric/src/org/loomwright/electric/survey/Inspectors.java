@@ -11,6 +11,6 @@ public final class Inspectors {
 
     /** Returns all of them, in order. */
     public static List<Inspector> all() {
-        return List.of(new LoadFaults(), new ConductorFaults());
+        return List.of(new LoadFaults(), new ConductorFaults(), new ReturnFaults());
     }
 }

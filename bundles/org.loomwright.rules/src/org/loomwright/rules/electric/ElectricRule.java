@@ -55,6 +55,8 @@ public final class ElectricRule implements Rule<Target.OfNetwork> {
                         Severity.ERROR, "the window of currents that the catalogue states"),
                 new ElectricRule("sneak-path", "Does nothing work that is switched off?", Severity.WARNING,
                         "common practice: what is off carries at most 5 % of its current"),
+                new ElectricRule("intended-return-lost", "Does every load work that returns through others?",
+                        Severity.WARNING, "common practice: it carries at least 50 % of its current"),
                 new ElectricRule("drain-with-key-off", "Does nothing drain the battery with the key off?",
                         Severity.WARNING, "common practice: at most 50 mA for each load"),
                 new ElectricRule("runs-on-after-key-off", "Does the ignition stop when the key is turned off?",

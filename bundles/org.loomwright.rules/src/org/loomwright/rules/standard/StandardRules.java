@@ -34,6 +34,7 @@ import org.loomwright.rules.parts.UnsealedInWetZone;
 import org.loomwright.rules.parts.WrongPolarity;
 import org.loomwright.rules.parts.WrongSystemVoltage;
 import org.loomwright.rules.protection.CappedBranchIsLive;
+import org.loomwright.rules.protection.FloatingGround;
 import org.loomwright.rules.protection.FuseExceedsWire;
 import org.loomwright.rules.protection.LinkDoesNotProtect;
 import org.loomwright.rules.protection.NoProtection;
@@ -76,6 +77,7 @@ public final class StandardRules {
                 new NoProtection(),
                 new LinkDoesNotProtect(),
                 new NoReturnPath(),
+                new FloatingGround(),
                 new ZoneTooHotForInsulation(),
                 new CappedBranchIsLive(),
                 new OneDeviceDarkensBothHeadlamps(),
