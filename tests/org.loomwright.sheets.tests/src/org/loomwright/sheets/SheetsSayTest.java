@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -17,6 +18,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.loomwright.app.OpenProject.Opened;
+import org.loomwright.sheets.content.Readings;
 import org.loomwright.sheets.page.Paper;
 
 /** What the documents say of the Orrin, read back by poppler's pdftotext. */
@@ -140,6 +142,49 @@ class SheetsSayTest {
         assertTrue(text.contains("Ωμέγα Жгут ?"), text);
         for (Outside.Word word : words) {
             assertTrue(word.right() < 297 / 25.4 * 72 - 30, word.toString());
+        }
+    }
+
+    /**
+     * 13 CCR 1249(c): no less than 85 % of the design voltage at a lamp's socket, the engine running; a lead-acid cell
+     * at rest has at most 2.15 V (common practice). The network itself is held against ngspice in its own room.
+     */
+    @Test
+    @Tag("outside")
+    void theInstallerIsToldWhatAMeterShows() throws Exception {
+        String one = "year 1970 and saloon and deluxe and rhd and not heater and fogLamps and not towBar and halogen"
+                + " and headlampRelays and not electricFan and not ledTail and not electronicFlasher"
+                + " and not electronicIgnition";
+        Readings readings = Readings.of(examples.order(orrin, "frontKit", one)).orElseThrow();
+        String text = text("frontKit", one, SheetKind.INSTALLATION, "frontKit-installation.pdf");
+        assertTrue(readings.loads().size() >= 9, readings.toString());
+        for (Readings.AtLoad load : readings.loads()) {
+            assertTrue(load.amps() > 0.01 && load.volts() < 6 * 2.15, load.toString());
+            assertTrue(!load.load().contains("lamp") || load.volts() > 0.85 * 12, load.toString());
+            assertTrue(text.contains(String.format(Locale.ROOT, "%.1f V", load.volts())), load + "\n" + text);
+        }
+        assertEquals(4, readings.loads().stream().filter(each -> each.load().contains("headlamp")).count(),
+                "dip and main beam of two");
+        double clock = readings.loads().stream().filter(each -> each.load().equals("Clock")).findFirst().orElseThrow()
+                .amps();
+        assertEquals(clock, readings.drain().orElseThrow(), 1e-6, "the clock alone runs with the key off");
+        String all = text("frontKit", "", SheetKind.INSTALLATION, "frontKit-installation.pdf");
+        assertTrue(all.contains("Make the sheets for one vehicle"), all);
+    }
+
+    @Test
+    @Tag("outside")
+    void theViewOfAConnectorIsOnThePageOfItsTable() throws Exception {
+        Map<String, Path> files = Examples.write(folder,
+                examples.files(orrin, "front", "", SheetChoice.of(Paper.A4, SheetKind.END_VIEWS)));
+        List<Outside.Word> words = Outside.words(files.get("front-end-views.pdf"));
+        for (String page : words.stream().map(each -> Integer.toString(each.page())).distinct().toList()) {
+            List<Outside.Word> here = words.stream().filter(each -> each.page() == Integer.parseInt(page)).toList();
+            double views = here.stream().filter(each -> each.text().equals("SIDE")).mapToDouble(Outside.Word::top)
+                    .max().orElse(0);
+            double tables = here.stream().filter(each -> each.text().equals("Cavity")).mapToDouble(Outside.Word::top)
+                    .max().orElse(0);
+            assertTrue(tables >= views, "page " + page + " ends with a view whose table is on the next");
         }
     }
 }

@@ -2,7 +2,6 @@
 package org.loomwright.sheets.compose;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +14,6 @@ import org.loomwright.harness.link.Case;
 import org.loomwright.harness.link.DeviceView;
 import org.loomwright.harness.link.Node;
 import org.loomwright.harness.link.WiringView;
-import org.loomwright.sheets.content.Continuity;
 import org.loomwright.sheets.content.LaidHarness;
 import org.loomwright.sheets.content.LooseParts;
 import org.loomwright.sheets.content.Order;
@@ -56,7 +54,7 @@ final class InstallationSheet {
             sheet.connections(harness);
         }
         sheet.fuses();
-        sheet.checks();
+        sheet.blocks.addAll(PowerChecks.of(order));
         sheet.blocks.add(new Block.Heading("Notes"));
         sheet.blocks.add(new Block.Lines(8));
         return new Document(order.name() + "-installation", "Installation sheets",
@@ -195,38 +193,5 @@ final class InstallationSheet {
                     "Vehicles"), rows));
             blocks.add(new Block.Words("Never fit a larger fuse. A fuse that blows has a reason: find it first."));
         }
-    }
-
-    private void checks() {
-        blocks.add(new Block.Heading("Before power is switched on"));
-        blocks.add(new Block.Words("Battery disconnected, all fuses out, every lamp and unit plugged in as described,"
-                + " switches off. Null the meter's leads."));
-        List<Row> rows = new ArrayList<>();
-        for (LaidHarness harness : order.harnesses()) {
-            for (Continuity.Check check : Continuity.of(harness).checks()) {
-                if (check.to().kind() == Node.Kind.STUD) {
-                    rows.add(Tables.row(Cell.of(check.from().label()), Cell.of("bare metal beside "
-                            + check.to().label()), Cell.of(ContinuitySheet.hand(check)),
-                            Cell.of(harness.words(check.when())), Cell.box()));
-                }
-            }
-        }
-        String volts = order.platform().platform().supply().map(each -> each.voltage().written()).orElse("supply");
-        rows.add(Tables.row(Cell.of("insulated lead of the battery, disconnected"), Cell.of("bare metal"),
-                Cell.of("not below 1 Ω; a reading near 0 is a short: stop and find it"), Cell.of("all"), Cell.box()));
-        rows.add(Tables.row(Cell.of("battery posts, before it is connected"), Cell.of("each other"),
-                Cell.of("no less than " + volts + " for a " + volts + " battery"), Cell.of("all"), Cell.box()));
-        rows.sort(Comparator.comparing(each -> each.cells().getFirst().text().startsWith("insulated") ? 1 : 0));
-        blocks.add(new Grid("checks", Tables.columns("One lead on", "The other on", "Expected", "Vehicles",
-                "Read"), rows));
-        blocks.add(new Block.Words("Connect the battery's ground last. Put the fuses in one by one and try each"
-                + " function before the next one. Feel every splice, plug and ground after ten minutes of full load:"
-                + " none may be hot. A voltage that drops under load names a bad contact. Expected ohms come from"
-                + " length and section at 20 C; currents and voltages under load were not computed for this sheet."));
-        Set<String> functions = new LinkedHashSet<>();
-        order.harnesses().forEach(each -> each.pieces().forEach(piece -> functions.add(piece.function())));
-        functions.remove("");
-        blocks.add(new Grid("functions", Tables.columns("Function", "Works", "Remarks"), functions.stream()
-                .map(each -> Tables.row(Cell.of(each), Cell.box(), Cell.box())).toList()));
     }
 }

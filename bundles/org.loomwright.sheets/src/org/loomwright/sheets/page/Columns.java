@@ -7,6 +7,9 @@ import org.loomwright.sheets.document.Block;
 /** Finds how wide the columns of a table are. O(cells). */
 final class Columns {
 
+    /** What is no wider than this, in mm, is not broken where there is room. */
+    private static final double SHORT = 17;
+
     private final Typeface face;
     private final Wrapping wrapping;
 
@@ -15,15 +18,20 @@ final class Columns {
         this.wrapping = new Wrapping(face);
     }
 
-    /** Widths in mm that add up to {@code width}: every column gets its longest word where that is possible. */
+    /**
+     * Widths in mm that add up to {@code width}: short texts are not broken and headings have two lines at most where
+     * that is possible, else every column gets its longest word where that is possible.
+     */
     double[] widths(Block.Grid grid, double width) {
         int count = grid.columns().size();
         double[] least = new double[count];
+        double[] whole = new double[count];
         double[] wished = new double[count];
         for (int i = 0; i < count; i++) {
             String heading = grid.columns().get(i).heading();
             least[i] = wrapping.longestWord(heading, Look.CELL, true);
-            wished[i] = least[i];
+            whole[i] = twoLines(heading);
+            wished[i] = whole[i];
             for (Block.Row row : grid.rows()) {
                 Block.Cell cell = row.cells().get(i);
                 if (spans(row)) {
@@ -31,13 +39,28 @@ final class Columns {
                 }
                 double more = extra(cell);
                 least[i] = Math.max(least[i], more + wrapping.longestWord(cell.text(), Look.CELL, row.strong()));
-                wished[i] = Math.max(wished[i],
-                        more + face.width(face.printable(cell.text()), Look.CELL, row.strong()));
+                double line = face.width(face.printable(cell.text()), Look.CELL, row.strong());
+                wished[i] = Math.max(wished[i], more + line);
+                whole[i] = Math.max(whole[i], line <= SHORT ? more + line : least[i]);
             }
             least[i] += 2 * Look.PADDING + 0.1;
+            whole[i] = Math.max(least[i], whole[i] + 2 * Look.PADDING + 0.1);
             wished[i] += 2 * Look.PADDING + 0.1;
         }
-        return share(least, wished, width);
+        return share(sum(whole) <= width ? whole : least, wished, width);
+    }
+
+    /** The least width at which a heading has no more than two lines, as far as its words allow. */
+    private double twoLines(String heading) {
+        String[] words = heading.split(" ");
+        double best = face.width(face.printable(heading), Look.CELL, true);
+        for (int i = 1; i < words.length; i++) {
+            double first = face.width(face.printable(String.join(" ", List.of(words).subList(0, i))), Look.CELL, true);
+            double second = face.width(face.printable(String.join(" ", List.of(words).subList(i, words.length))),
+                    Look.CELL, true);
+            best = Math.min(best, Math.max(first, second));
+        }
+        return best;
     }
 
     /** A row whose first cell alone says something, and which is set apart, runs over all columns. */

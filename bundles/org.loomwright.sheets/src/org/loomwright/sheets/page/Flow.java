@@ -19,6 +19,9 @@ final class Flow {
     /** A picture is shrunk to what is left of a page rather than begun on the next one while this share is left. */
     private static final double ENOUGH = 0.6;
 
+    /** Room in mm for the headings of a table and its first rows. */
+    private static final double TABLE = 34;
+
     private final Typeface face;
     private final Wrapping wrapping;
     private final double left;
@@ -102,12 +105,17 @@ final class Flow {
         pages.getLast().add(mark);
     }
 
-    /** Room that a heading wants below it: that of a picture where one follows, else that of some lines. */
+    /**
+     * Room that a heading wants below it: that of a picture where one follows, with the first lines of the table
+     * below it, else that of some lines.
+     */
     private double kept(List<Block> following) {
-        for (Block each : following) {
+        for (int i = 0; i < following.size(); i++) {
+            Block each = following.get(i);
             if (each instanceof Block.Picture picture) {
+                boolean table = i + 1 < following.size() && following.get(i + 1) instanceof Block.Grid;
                 return Math.min(whole() - 30, picture.drawing().height() * Math.min(1, width()
-                        / picture.drawing().width()) + 14);
+                        / picture.drawing().width()) + 14 + (table ? TABLE : 0));
             }
             if (!(each instanceof Block.Words)) {
                 break;
