@@ -12,6 +12,7 @@ import org.loomwright.compare.consequence.Effect;
 import org.loomwright.compare.consequence.FindingsConsequence;
 import org.loomwright.compare.consequence.FitConsequence;
 import org.loomwright.compare.consequence.InterfaceConsequence;
+import org.loomwright.compare.consequence.LampsConsequence;
 import org.loomwright.compare.consequence.LengthsConsequence;
 import org.loomwright.compare.consequence.Revision;
 import org.loomwright.fit.ChainJudge;
@@ -54,7 +55,8 @@ public final class CompareRevisions {
         FitDefaults defaults = FitDefaults.usual();
         return new CompareRevisions(new FactComparer(), List.of(new InterfaceConsequence(judge, defaults, sold),
                 new FindingsConsequence(rules, settings), new FitConsequence(judge, defaults),
-                new LengthsConsequence(Copper.HANDBOOK), new PartsConsequence()));
+                new LampsConsequence(), new LengthsConsequence(Copper.HANDBOOK),
+                new PartsConsequence()));
     }
 
     /**

@@ -14,12 +14,12 @@ import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.Progress;
 
 /** An example of {@code docs/examples}, with some text in it replaced. */
-final class EditedExample {
+public final class EditedExample {
 
     private final SourceReader reader;
     private final ProjectPlace place;
 
-    EditedExample(String name) {
+    public EditedExample(String name) {
         try {
             this.reader = Repository.reader();
             this.place = ProjectPlace.findOne(Repository.root().resolve("docs/examples"), name);
@@ -34,7 +34,7 @@ final class EditedExample {
     }
 
     /** The example with a text that stands once in one of its files replaced by another. */
-    EditedExample with(String file, String text, String instead) {
+    public EditedExample with(String file, String text, String instead) {
         List<Input> inputs = new ArrayList<>();
         for (Input input : place.inputs()) {
             inputs.add(input.name().equals(file) ? edited(input, text, instead) : input);
@@ -54,7 +54,7 @@ final class EditedExample {
         }
     }
 
-    OpenProject.Opened open() throws BadCall {
+    public OpenProject.Opened open() throws BadCall {
         return new OpenProject(reader, 1).open(place, Cancel.NEVER, Progress.NONE);
     }
 }

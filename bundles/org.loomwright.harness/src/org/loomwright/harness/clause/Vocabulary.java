@@ -13,7 +13,7 @@ final class Vocabulary {
     /** Words that begin a clause behind the first one of a line. */
     static final Set<String> STARTERS = Set.of("is", "at", "on", "mates", "of", "when", "from", "to", "length", "cable",
             "in", "ambient", "wet", "dry", "returns", "like", "fills", "extends", "through", "while", "source", "via",
-            "by", "quantity", "until", "because", "after", "radius", "revision", "as", "with", "within", "issue",
+            "by", "quantity", "until", "because", "after", "radius", "revision", "as", "within", "issue",
             "diameter", "mass", "joins", "made");
 
     /** Lines that begin with their fact; behind the first word of all others stands a name. */
