@@ -71,7 +71,7 @@ public final class LampsConsequence implements Consequence {
                 if (before.containsKey(set)) {
                     compare(before.get(set), schematic, changed, revision.now().wirings().keySet(), names,
                             cancel).forEach(step -> steps.merge(
-                            step.line().subject() + "\u0001" + (step.line().vehicles().startsWith(SOME) ? SOME : set), step,
+                            key(step.line(), set), step,
                             (one, other) -> Math.abs(other.volts()) > Math.abs(one.volts()) ? other : one));
                 }
             });
@@ -84,9 +84,14 @@ public final class LampsConsequence implements Consequence {
                                 + step.line().after() + ")"));
     }
 
-    /** Names of the drawings, harnesses, platforms and parts, as they are called now, in which something is different. */
+    /** Names of the drawings, harnesses, platforms and parts, as they are called now, that have changes. */
     private static Set<String> changed(Comparison comparison) {
         return comparison.felt().stream().map(Change::item).map(FactSheet::home).collect(Collectors.toSet());
+    }
+
+    /** A lamp is told once for each set of harnesses, and once where only some vehicles were looked at. */
+    private static String key(Line line, String set) {
+        return line.subject() + "\u0001" + (line.vehicles().startsWith(SOME) ? SOME : set);
     }
 
     private static Map<String, Schematic> schematics(Project project) {
@@ -144,8 +149,8 @@ public final class LampsConsequence implements Consequence {
     }
 
     /**
-     * The first vehicle of each fitted drawing or harness that changed, or of all when it is the platform or a part; and
-     * of these the first one with each other drawing, and with each choice.
+     * The first vehicle of each fitted drawing or harness that changed, or of all when it is the platform or a part;
+     * and of these the first one with each other drawing, and with each choice.
      */
     private static List<Assignment> examples(Fitment fitment, Set<String> changed, Set<String> wirings) {
         List<Condition> among = fitment.fitted().values().stream()
