@@ -33,6 +33,7 @@ import org.loomwright.rules.parts.TerminalDoesNotTakeWire;
 import org.loomwright.rules.parts.UnsealedInWetZone;
 import org.loomwright.rules.parts.WrongPolarity;
 import org.loomwright.rules.parts.WrongSystemVoltage;
+import org.loomwright.rules.protection.BatterySideOfAmmeter;
 import org.loomwright.rules.protection.CappedBranchIsLive;
 import org.loomwright.rules.protection.FloatingGround;
 import org.loomwright.rules.protection.FuseExceedsWire;
@@ -78,6 +79,7 @@ public final class StandardRules {
                 new LinkDoesNotProtect(),
                 new NoReturnPath(),
                 new FloatingGround(),
+                new BatterySideOfAmmeter(),
                 new ZoneTooHotForInsulation(),
                 new CappedBranchIsLive(),
                 new OneDeviceDarkensBothHeadlamps(),
