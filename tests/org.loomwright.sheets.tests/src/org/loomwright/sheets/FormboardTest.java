@@ -9,11 +9,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.loomwright.app.OpenProject.Opened;
+import org.loomwright.sheets.board.Board;
+import org.loomwright.sheets.compose.BoardPicture;
+import org.loomwright.sheets.document.Point;
 import org.loomwright.sheets.page.Paper;
 
 /** The formboard drawing, measured on paper as poppler renders it. */
@@ -159,5 +163,17 @@ class FormboardTest {
             assertTrue(svg.contains(">" + label), label + " on the board");
             assertTrue(text.contains(label), label + " on paper");
         }
+    }
+
+    @Test
+    void aPointOnTheBoardNamesTheBranchThatRunsThere() throws Exception {
+        BoardPicture picture = BoardPicture.of(new Examples().order(new Examples().example("orrin"), "front",
+                "year 1970 and halogen").harnesses().getFirst(), 2440, 1220);
+        assertTrue(picture.fits() && picture.paths().size() > 8, picture.paths().keySet().toString());
+        picture.paths().forEach((name, path) -> {
+            Point on = Board.at(path, 0.53 * Board.length(path));
+            assertEquals(Optional.of(name), picture.nearest(on.plus(0.2, 0.2), 3));
+        });
+        assertEquals(Optional.empty(), picture.nearest(new Point(-500, -500), 3));
     }
 }

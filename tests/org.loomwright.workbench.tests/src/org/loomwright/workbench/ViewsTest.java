@@ -114,6 +114,22 @@ class ViewsTest {
     }
 
     @Test
+    void aBranchOfTheFormboardLeadsToItsLine() {
+        desk.view("formboard");
+        hand.until("the board of the editor's harness is drawn", () -> says("front fits a board of 2440 x 1220 mm"));
+        Canvas canvas = hand.found("the board", () -> Hand.control(hand.window(), Canvas.class,
+                each -> each.getClass() == Canvas.class && each.isVisible() && (each.getStyle() & SWT.V_SCROLL) == 0
+                        && each.getListeners(SWT.MouseWheel).length > 0));
+        hand.tell(canvas::setFocus);
+        hand.press(0, SWT.PAGE_DOWN);
+        hand.press(0, SWT.PAGE_DOWN);
+        hand.picture("formboard");
+        hand.press(0, SWT.CR);
+        hand.until("the line of a branch is chosen", () -> editor.getSelectionProvider().getSelection()
+                instanceof ITextSelection text && text.getText().startsWith("branch "));
+    }
+
+    @Test
     void theYearsStandSideBySide() {
         desk.view("years");
         hand.until("the years are laid out", () -> says("drawings that fill"));

@@ -25,10 +25,11 @@ public final class LoomPerspective implements IPerspectiveFactory {
         below.addView(VIEW + "fit");
         below.addView(VIEW + "years");
         below.addView(VIEW + "harness");
+        below.addView(VIEW + "formboard");
         below.addView(IPageLayout.ID_PROBLEM_VIEW);
         below.addPlaceholder(IPageLayout.ID_PROGRESS_VIEW);
         layout.addView(IPageLayout.ID_OUTLINE, IPageLayout.RIGHT, 0.8f, editor);
-        for (String view : new String[] {"vehicles", "findings", "fit", "years", "harness"}) {
+        for (String view : new String[] {"vehicles", "findings", "fit", "years", "harness", "formboard"}) {
             layout.addShowViewShortcut(VIEW + view);
         }
         layout.addShowViewShortcut(EXPLORER);
