@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.function.Predicate;
 import org.loomwright.electric.connection.Connections;
 import org.loomwright.electric.connection.Edge;
+import org.loomwright.electric.connection.Point;
 import org.loomwright.electric.connection.Protection;
 import org.loomwright.electric.connection.Reach;
 import org.loomwright.electric.connection.Supply;
@@ -31,8 +32,13 @@ final class OpenFeeds {
         this.connections = connections;
         this.bare = connections.fed(UNLIMITED, OPEN);
         this.cranking = new SoleFeed(connections, part -> type(part).equals("cranking")
-                || type(part).equals("starter"), UNLIMITED);
+                || type(part).equals("starter"), pin -> !isStarterControl(pin), UNLIMITED);
         this.ignition = new SoleFeed(connections, part -> type(part).equals("ignitioncoil"), UNLIMITED);
+    }
+
+    /** Whether a pin takes the control current of the solenoid: terminal 50 of DIN 72552 (from memory). */
+    private static boolean isStarterControl(Point pin) {
+        return pin instanceof Point.Spot spot && spot.node().pin().equals("50");
     }
 
     private static String type(Part part) {

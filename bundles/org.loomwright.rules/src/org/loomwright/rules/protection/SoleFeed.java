@@ -28,6 +28,7 @@ import org.loomwright.harness.Part;
 final class SoleFeed {
 
     private final Connections connections;
+    private final Predicate<Point> pins;
     private final Predicate<Supply> wanted;
     private final Condition none;
     private final Map<Integer, Condition> feeds = new HashMap<>();
@@ -41,7 +42,19 @@ final class SoleFeed {
      * @param wanted the sources that count
      */
     SoleFeed(Connections connections, Predicate<Part> sort, Predicate<Supply> wanted) {
+        this(connections, sort, pin -> true, wanted);
+    }
+
+    /**
+     * Follows the wires of some pins of some loads back.
+     *
+     * @param sort   the loads
+     * @param pins   the pins of these that count
+     * @param wanted the sources that count
+     */
+    SoleFeed(Connections connections, Predicate<Part> sort, Predicate<Point> pins, Predicate<Supply> wanted) {
         this.connections = connections;
+        this.pins = pins;
         this.wanted = wanted;
         this.none = connections.fitment().platform().vehicles().none();
         List<Load> loads = connections.loads().stream().filter(load -> sort.test(load.part())).toList();
@@ -55,6 +68,8 @@ final class SoleFeed {
             supply.returns().forEach(pin -> busy.merge(pin, supply.when(), Condition::or));
         });
         connections.grounds().forEach((point, when) -> busy.merge(point, when, Condition::or));
+        loads.forEach(load -> load.pins().stream().filter(Predicate.not(pins))
+                .forEach(pin -> busy.merge(pin, load.when(), Condition::or)));
         loads.forEach(this::start);
         while (!open.isEmpty()) {
             back(open.remove());
@@ -67,7 +82,7 @@ final class SoleFeed {
     }
 
     private void start(Load load) {
-        for (Point pin : load.pins()) {
+        for (Point pin : load.pins().stream().filter(pins).toList()) {
             start(pin, pin, load.when());
             for (Edge mate : connections.edgesAt(pin)) {
                 if (mate.link() instanceof Link.Mated) {

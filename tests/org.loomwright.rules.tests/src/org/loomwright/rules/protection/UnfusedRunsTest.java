@@ -73,7 +73,17 @@ class UnfusedRunsTest {
                 .circuit("4", "", circuit -> circuit.wire("a", "14 ga", "ignition:50", "starter:50", ""))
                 .circuit("2", "", circuit -> circuit.wire("a", "10 ga", "battery:pos", "ignition:30", "")));
         assertEquals(List.of("NOTE front:40a every vehicle", "ERROR front:41a every vehicle",
-                "NOTE front:4a every vehicle", "ERROR front:2a every vehicle"), found(bench, "no-protection"));
+                "ERROR front:4a every vehicle", "ERROR front:2a every vehicle"), found(bench, "no-protection"));
+    }
+
+    /** Terminal 50 takes the control current of the solenoid, terminal 30 that of the motor (DIN 72552, from memory). */
+    @Test
+    void aThinLeadToTheSolenoidIsNoCrankingLead() {
+        Bench bench = bench().harness("front", wiring -> wiring
+                .circuit("40", "", circuit -> circuit.wire("a", "1/0 ga", "battery:pos", "starter:30", ""))
+                .circuit("4", "", circuit -> circuit.wire("a", "14 ga", "battery:pos", "starter:50", "")));
+        assertEquals(List.of("NOTE front:40a every vehicle", "ERROR front:4a every vehicle"),
+                found(bench, "no-protection"));
     }
 
     @Test
