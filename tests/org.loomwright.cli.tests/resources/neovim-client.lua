@@ -81,6 +81,16 @@ local function steps()
   vim.wait(500)
   seen.formatted = whole('front-1964.loom'):gsub('\n\n', '\n') == before:gsub('\n\n', '\n')
 
+  -- who names it
+  at('    datum bulkhead', 12)
+  local asked = vim.lsp.util.make_position_params()
+  asked.context = { includeDeclaration = true }
+  local named = vim.lsp.buf_request_sync(buffer, 'textDocument/references', asked, 60000)[client].result
+  seen.references = {}
+  for _, location in ipairs(named) do
+    table.insert(seen.references, vim.fn.fnamemodify(vim.uri_to_fname(location.uri), ':t'))
+  end
+
   -- a rename in all files
   at('    datum bulkhead', 12)
   vim.lsp.buf.rename('bulkheadShelf')

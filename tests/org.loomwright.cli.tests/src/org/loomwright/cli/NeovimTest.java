@@ -16,6 +16,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -25,8 +26,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The server with a client that nobody here wrote: Neovim (neovim.io, Debian's package neovim, 0.7 or newer) opens the
- * Orrin, hears of a slip and mends it, completes, hovers, formats, renames in all files and jumps. What a person would
- * do stands in {@code neovim-client.lua}.
+ * Orrin, hears of a slip and mends it, completes, hovers, formats, asks who names a place, renames it in all files and
+ * jumps. What a person would do stands in {@code neovim-client.lua}.
  */
 class NeovimTest {
 
@@ -85,6 +86,18 @@ class NeovimTest {
         }
     }
 
+    /** The name of a file for each time that it has a word, in order. */
+    private static List<String> mentions(Path project, String word) throws IOException {
+        List<String> mentions = new ArrayList<>();
+        try (Stream<Path> files = Files.list(project)) {
+            for (Path file : files.sorted().toList()) {
+                int times = Files.readString(file).split("\\b" + word + "\\b", -1).length - 1;
+                mentions.addAll(Collections.nCopies(times, file.getFileName().toString()));
+            }
+        }
+        return mentions;
+    }
+
     private static List<String> strings(JsonArray array) {
         List<String> strings = new ArrayList<>();
         array.forEach(each -> strings.add(each.getAsString()));
@@ -111,6 +124,9 @@ class NeovimTest {
         assertTrue(seen.get("hover").getAsString().contains("1005 mm"), seen.get("hover").getAsString());
         assertEquals("catalogue.loom", seen.getAsJsonObject("jump").get("file").getAsString());
         assertTrue(seen.getAsJsonObject("jump").get("line").getAsString().contains("housing bulkhead12Plug"));
+        // what was found to name the place is what has its new name now
+        assertEquals(mentions(project, "bulkheadShelf"),
+                strings(seen.getAsJsonArray("references")).stream().sorted().toList());
         // the renamed project says the same as before
         Call renamed = Call.in(project, "check", ".", "--format", "json");
         assertEquals(Call.in(ORRIN, "check", ".", "--format", "json").code(), renamed.code());
