@@ -76,7 +76,9 @@ final class LoomServer implements LanguageServer, AutoCloseable {
 
     @Override
     public CompletableFuture<InitializeResult> initialize(InitializeParams params) {
-        Workspace workspace = new Workspace(reader.get(), engine.get(), settings, pace, new Telling(client, uris));
+        Workspace workspace = new Workspace(reader.get(), engine.get(), settings, pace, new Telling(client, uris,
+                showsProgress(params) ? Optional.of(new Progresses(client, pace.pause().multipliedBy(2)))
+                        : Optional.empty()));
         desk.open(workspace);
         List<Path> open = new ArrayList<>();
         if (params.getWorkspaceFolders() != null) {
@@ -95,6 +97,11 @@ final class LoomServer implements LanguageServer, AutoCloseable {
                         .getDynamicRegistration());
         return CompletableFuture.completedFuture(new InitializeResult(capabilities(),
                 new ServerInfo("loomwright", version)));
+    }
+
+    private static boolean showsProgress(InitializeParams params) {
+        return params.getCapabilities() != null && params.getCapabilities().getWindow() != null
+                && Boolean.TRUE.equals(params.getCapabilities().getWindow().getWorkDoneProgress());
     }
 
     /** How clients named the one folder before there could be several. */

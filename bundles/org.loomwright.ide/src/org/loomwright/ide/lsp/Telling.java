@@ -4,6 +4,7 @@ package org.loomwright.ide.lsp;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DiagnosticRelatedInformation;
@@ -26,10 +27,12 @@ final class Telling implements Listener {
 
     private final LanguageClient client;
     private final Uris uris;
+    private final Optional<Progresses> progresses;
 
-    Telling(LanguageClient client, Uris uris) {
+    Telling(LanguageClient client, Uris uris, Optional<Progresses> progresses) {
         this.client = client;
         this.uris = uris;
+        this.progresses = progresses;
     }
 
     @Override
@@ -88,6 +91,11 @@ final class Telling implements Listener {
             case WARNING -> DiagnosticSeverity.Warning;
             case NOTE -> DiagnosticSeverity.Information;
         };
+    }
+
+    @Override
+    public void progress(Path project, String what, long done, long total) {
+        progresses.ifPresent(each -> each.told(project, what, done, total));
     }
 
     @Override

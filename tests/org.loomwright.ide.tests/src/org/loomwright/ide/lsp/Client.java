@@ -2,8 +2,12 @@
 package org.loomwright.ide.lsp;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.PipedInputStream;
 import java.io.PipedOutputStream;
+import java.nio.channels.Channels;
+import java.nio.channels.Pipe;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -24,6 +28,7 @@ import org.eclipse.lsp4j.InitializedParams;
 import org.eclipse.lsp4j.MessageActionItem;
 import org.eclipse.lsp4j.MessageParams;
 import org.eclipse.lsp4j.Position;
+import org.eclipse.lsp4j.ProgressParams;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
 import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.ShowMessageRequestParams;
@@ -31,6 +36,7 @@ import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.TextDocumentItem;
 import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
+import org.eclipse.lsp4j.WorkDoneProgressCreateParams;
 import org.eclipse.lsp4j.WorkspaceFolder;
 import org.eclipse.lsp4j.launch.LSPLauncher;
 import org.eclipse.lsp4j.services.LanguageClient;
@@ -47,6 +53,7 @@ final class Client implements LanguageClient, AutoCloseable {
 
     private final Map<String, List<Diagnostic>> diagnostics = new ConcurrentHashMap<>();
     private final List<String> messages = new CopyOnWriteArrayList<>();
+    private final List<String> progress = new CopyOnWriteArrayList<>();
     private final Path root;
     private final PipedOutputStream toServer;
     private final LanguageServer server;
@@ -58,8 +65,10 @@ final class Client implements LanguageClient, AutoCloseable {
         this.root = root;
         PipedInputStream fromClient = new PipedInputStream(PIPE);
         toServer = new PipedOutputStream(fromClient);
-        PipedInputStream fromServer = new PipedInputStream(PIPE);
-        PipedOutputStream toClient = new PipedOutputStream(fromServer);
+        // a pipe of the system: that of java.io breaks when a thread that wrote has ended
+        Pipe down = Pipe.open();
+        InputStream fromServer = Channels.newInputStream(down.source());
+        OutputStream toClient = Channels.newOutputStream(down.sink());
         Serving serving = new Serving(() -> Bench.READER, () -> engine, Settings.TIMELESS,
                 new Pace(Duration.ofMillis(20), Duration.ZERO), "test");
         end = CompletableFuture.supplyAsync(() -> serving.serve(fromClient, toClient));
@@ -69,8 +78,12 @@ final class Client implements LanguageClient, AutoCloseable {
     }
 
     Client greet() throws Exception {
+        return greet(new ClientCapabilities());
+    }
+
+    Client greet(ClientCapabilities capabilities) throws Exception {
         InitializeParams params = new InitializeParams();
-        params.setCapabilities(new ClientCapabilities());
+        params.setCapabilities(capabilities);
         params.setWorkspaceFolders(List.of(new WorkspaceFolder(root.toUri().toString(), "test")));
         greeting = server.initialize(params).get(60, TimeUnit.SECONDS);
         server.initialized(new InitializedParams());
@@ -123,6 +136,22 @@ final class Client implements LanguageClient, AutoCloseable {
             Thread.sleep(10);
         }
         throw new AssertionError("diagnostics of " + name + " are " + diagnostics.get(uri(name)) + ", " + messages);
+    }
+
+    /** What was told of something long, a word each: {@code create}, {@code begin}, {@code report} or {@code end}. */
+    List<String> progress() {
+        return progress;
+    }
+
+    @Override
+    public CompletableFuture<Void> createProgress(WorkDoneProgressCreateParams params) {
+        progress.add("create");
+        return CompletableFuture.completedFuture(null);
+    }
+
+    @Override
+    public void notifyProgress(ProgressParams params) {
+        progress.add(params.getValue().getLeft().getKind().name());
     }
 
     List<String> messages() {

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.CodeActionContext;
 import org.eclipse.lsp4j.CodeActionParams;
 import org.eclipse.lsp4j.CompletionItem;
@@ -32,6 +33,7 @@ import org.eclipse.lsp4j.ReferenceParams;
 import org.eclipse.lsp4j.RenameParams;
 import org.eclipse.lsp4j.SemanticTokensParams;
 import org.eclipse.lsp4j.TextEdit;
+import org.eclipse.lsp4j.WindowClientCapabilities;
 import org.eclipse.lsp4j.WorkspaceSymbolParams;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -92,6 +94,29 @@ class ServingTest {
             client.change(FRONT, edit.getRange(), edit.getNewText());
             client.until(FRONT, List::isEmpty);
             assertTrue(client.leave().orderly());
+        }
+    }
+
+    @Test
+    void aClientThatShowsProgressHearsHowFarALongCheckIs() throws Exception {
+        ClientCapabilities shows = new ClientCapabilities();
+        shows.setWindow(new WindowClientCapabilities());
+        shows.getWindow().setWorkDoneProgress(true);
+        try (Client client = new Client(orrin, StandardRules.engine(1)).greet(shows)) {
+            client.open(FRONT, front);
+            long deadline = System.nanoTime() + TimeUnit.SECONDS.toNanos(120);
+            while (!client.progress().contains("end") && System.nanoTime() < deadline) {
+                Thread.sleep(10);
+            }
+            List<String> heard = List.copyOf(client.progress());
+            assertEquals(List.of("create", "begin"), heard.subList(0, 2), heard.toString());
+            assertTrue(heard.contains("report"), heard.toString());
+            assertEquals(heard.size() - 1, heard.indexOf("end"), heard.toString());
+        }
+        try (Client client = client()) {
+            client.open(FRONT, front.replace("datum bulkhead", "datum bulkheda"));
+            client.until(FRONT, list -> !list.isEmpty());
+            assertEquals(List.of(), client.progress());
         }
     }
 
