@@ -35,6 +35,7 @@ final class BoardCanvas {
     private static final double POINT = 25.4 / 72;
     private static final double STEP = 1.25;
     private static final int NEAR = 8;
+    private static final int EDGE = 6;
     private static final int MOVE = 60;
     /** Letters smaller than this many dots are not drawn. */
     private static final double LEGIBLE = 5;
@@ -56,6 +57,7 @@ final class BoardCanvas {
     BoardCanvas(Composite parent, Consumer<String> open) {
         this.open = open;
         canvas = new Canvas(parent, SWT.BORDER | SWT.DOUBLE_BUFFERED);
+        canvas.setData("formboard", true);
         canvas.addPaintListener(event -> paint(event.gc));
         canvas.addListener(SWT.Resize, event -> canvas.redraw());
         canvas.addKeyListener(KeyListener.keyPressedAdapter(this::key));
@@ -183,7 +185,7 @@ final class BoardCanvas {
         if (all && picture.isPresent() && area.width > 0 && area.height > 0) {
             double width = picture.get().drawing().width();
             double height = picture.get().drawing().height();
-            scale = Math.max(0.02, Math.min(area.width / width, area.height / height));
+            scale = Math.max(0.02, Math.min((area.width - 2 * EDGE) / width, (area.height - 2 * EDGE) / height));
             left = (area.width - width * scale) / 2;
             top = (area.height - height * scale) / 2;
         }
