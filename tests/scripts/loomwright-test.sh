@@ -66,7 +66,8 @@ rm -rf "$work/classes" && mkdir "$work/classes"
 "$jdk/bin/javac" -d "$work/classes" "$sources/org/loomwright/cli/Main.java"
 "$jdk/bin/jar" cf "$work/org.loomwright.cli-1.jar" -C "$work/classes" .
 echo "$work/org.loomwright.cli-1.jar" > "$work/jars.txt"
-"$jdk/bin/java" "$tree/releng/org.loomwright.headless/src/Assemble.java" "$work/jars.txt" "$home" "\$began"
+"$jdk/bin/java" -cp "$top/releng/org.loomwright.headless/target/tools/asm.jar" \
+    "$tree/releng/org.loomwright.headless/src/Assemble.java" "$work/jars.txt" "$home" "\$began"
 EOF
 chmod +x "$work/tools/mvn"
 

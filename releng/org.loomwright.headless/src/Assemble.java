@@ -3,6 +3,8 @@
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.net.URL;
+import java.net.URLClassLoader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,12 +22,17 @@ import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
+import org.objectweb.asm.ClassReader;
+import org.objectweb.asm.ClassVisitor;
+import org.objectweb.asm.ClassWriter;
+import org.objectweb.asm.Opcodes;
 
 /**
  * Makes the folder that the command line runs from.
  *
  * <p>{@code lib/} gets each jar of the class path without its signature, since the start-up cache of the JVM leaves out
- * the classes of signed jars. {@code classpath} holds the jars in order, as {@code lib/a.jar:lib/b.jar}; {@code hash} a
+ * the classes of signed jars, and with class files of a form from before Java 6 brought to that of Java 8, since it
+ * leaves out those too. {@code classpath} holds the jars in order, as {@code lib/a.jar:lib/b.jar}; {@code hash} a
  * hash of all their bytes, after which the start-up cache is named; {@code stamp} carries the time at which the build
  * began: whatever was changed later is not in it. A jar whose bytes did not change is left as it was.
  */
@@ -46,6 +53,7 @@ public final class Assemble {
         Path lib = Files.createDirectories(folder.resolve("lib"));
         MessageDigest all = MessageDigest.getInstance("SHA-256");
         Map<String, Path> named = new LinkedHashMap<>();
+        Modern modern = new Modern(jars);
         for (Path jar : jars) {
             String name = name(jar);
             if (named.putIfAbsent(name, jar) != null) {
@@ -53,7 +61,7 @@ public final class Assemble {
             }
             Path stripped = lib.resolve(name);
             Path fresh = lib.resolve(name + ".new");
-            strip(jar, fresh);
+            strip(jar, fresh, modern);
             if (Files.exists(stripped) && Files.mismatch(fresh, stripped) == -1) {
                 Files.delete(fresh);
             } else {
@@ -85,7 +93,7 @@ public final class Assemble {
         }
     }
 
-    private static void strip(Path signed, Path to) throws IOException {
+    private static void strip(Path signed, Path to, Modern modern) throws IOException {
         try (ZipFile from = new ZipFile(signed.toFile());
                 OutputStream file = Files.newOutputStream(to);
                 ZipOutputStream out = new ZipOutputStream(file)) {
@@ -98,10 +106,51 @@ public final class Assemble {
                 copy.setTime(entry.getTime());
                 out.putNextEntry(copy);
                 try (InputStream in = from.getInputStream(entry)) {
-                    in.transferTo(out);
+                    out.write(entry.getName().endsWith(".class") ? modern.form(in.readAllBytes()) : in.readAllBytes());
                 }
                 out.closeEntry();
             }
+        }
+    }
+
+    /** Brings old class files to the form of Java 8: the same code, with the frames that a verifier of today reads. */
+    private static final class Modern {
+
+        private static final int JAVA_6 = 50;
+        private static final int MAJOR = 6;
+
+        private final ClassLoader libraries;
+
+        Modern(List<Path> jars) throws IOException {
+            URL[] places = new URL[jars.size()];
+            for (int i = 0; i < places.length; i++) {
+                places[i] = jars.get(i).toUri().toURL();
+            }
+            libraries = new URLClassLoader(places);
+        }
+
+        /** The class file itself where it is new enough, or where its frames cannot be found. */
+        byte[] form(byte[] file) {
+            if (((file[MAJOR] & 0xff) << 8 | file[MAJOR + 1] & 0xff) >= JAVA_6) {
+                return file;
+            }
+            ClassWriter writer = new ClassWriter(ClassWriter.COMPUTE_FRAMES) {
+                @Override
+                protected ClassLoader getClassLoader() {
+                    return libraries;
+                }
+            };
+            try {
+                new ClassReader(file).accept(new ClassVisitor(Opcodes.ASM9, writer) {
+                    @Override
+                    public void visit(int version, int access, String name, String generic, String parent, String[] roles) {
+                        super.visit(Opcodes.V1_8, access, name, generic, parent, roles);
+                    }
+                }, ClassReader.SKIP_FRAMES);
+            } catch (RuntimeException e) { // a subroutine of old, or a class that only an optional library has
+                return file;
+            }
+            return writer.toByteArray();
         }
     }
 }

@@ -56,6 +56,15 @@ public final class BundleDiameter {
         }
         figures.add(new BundleSize.Figure(HALF_SECTION * root, BundleSize.Method.HALF_SECTION));
         figures.add(new BundleSize.Figure(RULE_FACTOR * root, BundleSize.Method.RULE));
-        return new BundleSize(DoubleStream.of(rising).boxed().toList(), figures);
+        return new BundleSize(boxed(rising), figures);
+    }
+
+    /** One object for all wires of a thickness: a large harness has a million of them in its stretches. */
+    private static List<Double> boxed(double[] rising) {
+        Double[] boxes = new Double[rising.length];
+        for (int i = 0; i < boxes.length; i++) {
+            boxes[i] = i > 0 && boxes[i - 1] == rising[i] ? boxes[i - 1] : Double.valueOf(rising[i]);
+        }
+        return List.of(boxes);
     }
 }

@@ -109,9 +109,12 @@ public final class Bundles {
                 through.get(i).merge(stretch.wire(), stretch.when(), Condition::or);
             }
         }
+        Map<Integer, Section.Occupant> before = new HashMap<>();
         for (int i = 0; i + 1 < marks.size(); i++) {
-            List<Section.Occupant> occupants = through.get(i).entrySet().stream()
-                    .map(each -> occupant(wires.get(each.getKey()).wire(), each.getValue(), diameters)).toList();
+            List<Section.Occupant> occupants = new ArrayList<>();
+            through.get(i).forEach((wire, when) -> occupants.add(before.compute(wire, (key, known) ->
+                    known != null && known.when().equals(when) ? known
+                            : occupant(wires.get(wire).wire(), when, diameters))));
             double[] thick = occupants.stream().flatMap(each -> each.diameter().stream())
                     .mapToDouble(OutsideDiameter::mm).toArray();
             sections.add(new Section(run.name(), marks.get(i), marks.get(i + 1),

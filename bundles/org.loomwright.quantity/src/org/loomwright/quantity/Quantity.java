@@ -48,7 +48,8 @@ public record Quantity(String number, Unit unit) {
 
     /** Returns the value in the SI unit of its dimension (degrees Celsius for temperatures), to the nearest double. */
     public double si() {
-        return numeral().scaled(unit.factor(), 40).doubleValue();
+        return isDecimal() ? decimal().multiply(unit.factor()).doubleValue()
+                : numeral().scaled(unit.factor(), 40).doubleValue();
     }
 
     /**
@@ -61,7 +62,9 @@ public record Quantity(String number, Unit unit) {
         if (unit.dimension() != Dimension.LENGTH) {
             throw new IllegalStateException(written() + " is no length");
         }
-        return numeral().rounded(unit.factor().scaleByPowerOfTen(9), 0, RoundingMode.HALF_EVEN).longValueExact();
+        BigDecimal factor = unit.factor().scaleByPowerOfTen(9);
+        return isDecimal() ? decimal().multiply(factor).setScale(0, RoundingMode.HALF_EVEN).longValueExact()
+                : numeral().rounded(factor, 0, RoundingMode.HALF_EVEN).longValueExact();
     }
 
     /** Returns the canonical spelling: {@code 7 1/2 in}, {@code 0.8 mm2}, {@code 5 %}. */
@@ -90,7 +93,16 @@ public record Quantity(String number, Unit unit) {
 
     /** Returns -1, 0 or 1 as the number is negative, zero or positive. */
     public int signum() {
-        return numeral().signum();
+        return isDecimal() ? decimal().signum() : numeral().signum();
+    }
+
+    /** Most numbers are no fractions; what they measure is then known without reading them piece by piece. */
+    private boolean isDecimal() {
+        return number.indexOf('/') < 0;
+    }
+
+    private BigDecimal decimal() {
+        return new BigDecimal(number);
     }
 
     private Numeral numeral() {

@@ -23,12 +23,18 @@ public record Tolerance(Length minus, Length plus) {
 
     /** Returns the worst case of a chain of two dimensions: both deviations add up. */
     public Tolerance plus(Tolerance other) {
+        if (other.isNone()) {
+            return this;
+        }
+        if (isSymmetric() && other.isSymmetric()) {
+            return symmetric(minus.plus(other.minus));
+        }
         return new Tolerance(minus.plus(other.minus), plus.plus(other.plus));
     }
 
     /** Returns the worst case of a difference of two dimensions: what is longer in the second makes it shorter. */
     public Tolerance flipped() {
-        return new Tolerance(plus, minus);
+        return isSymmetric() ? this : new Tolerance(plus, minus);
     }
 
     /** Returns the least length that is still within tolerance. */
@@ -39,6 +45,11 @@ public record Tolerance(Length minus, Length plus) {
     /** Returns the greatest length that is still within tolerance. */
     public Length greatest(Length nominal) {
         return nominal.plus(plus);
+    }
+
+    /** True when it may be as much shorter as longer. */
+    public boolean isSymmetric() {
+        return minus.equals(plus);
     }
 
     public boolean isNone() {

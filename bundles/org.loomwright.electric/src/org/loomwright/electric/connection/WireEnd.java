@@ -97,12 +97,22 @@ public record WireEnd(WireView wire, boolean start, Node node, Condition when, R
     private static void add(WireView wire, boolean start, List<Case<Node>> cases, List<Fact<Circuit.End>> facts,
             List<WireEnd> ends) {
         for (Case<Node> each : cases) {
-            Optional<Circuit.End> written = facts.stream().filter(fact -> fact.span().equals(each.span()))
-                    .map(Fact::value).filter(end -> end.target().text().equals(each.value().element())).findFirst();
-            Ref target = written.map(Circuit.End::target).orElse(Ref.of(each.value().element(), each.span()));
-            ends.add(new WireEnd(wire, start, each.value(), each.when(), target,
-                    written.map(Circuit.End::cavity).orElse(Name.NONE)));
+            Circuit.End written = written(each, facts);
+            ends.add(written == null
+                    ? new WireEnd(wire, start, each.value(), each.when(), Ref.of(each.value().element(), each.span()),
+                            Name.NONE)
+                    : new WireEnd(wire, start, each.value(), each.when(), written.target(), written.cavity()));
         }
+    }
+
+    /** What the source says of an end; null when it says nothing. */
+    private static Circuit.End written(Case<Node> end, List<Fact<Circuit.End>> facts) {
+        for (Fact<Circuit.End> fact : facts) {
+            if (fact.span().equals(end.span()) && fact.value().target().text().equals(end.value().element())) {
+                return fact.value();
+            }
+        }
+        return null;
     }
 
     /** Returns where the end is written, as {@code J1:7}. */

@@ -35,7 +35,7 @@ import org.loomwright.rules.standard.StandardRules;
 public final class LoadAndCheck {
 
     private static final double MEGA = 1e6;
-    private static final int WARM_RUNS = 5;
+    private static final int WARM_RUNS = 12;
     private static final int EDITS = 41;
 
     private LoadAndCheck() {
@@ -71,15 +71,23 @@ public final class LoadAndCheck {
         }
         byte[] xml = xml(inputs.stream().mapToLong(Input::size).sum());
         timed("DOM of equal size, cold", xml.length / MEGA, () -> dom(xml));
-        double loaded = best("load, warm", megabytes, load);
-        double linked = best("link, warm", megabytes, () -> Project.link(sources));
-        double checked = best("check, warm", megabytes, check);
-        double together = best("check with all threads, warm", megabytes, () -> StandardRules.engine(threads)
-                .check(project, Settings.TIMELESS, Cancel.NEVER, Progress.NONE));
-        double parsed = best("DOM of equal size, warm", xml.length / MEGA, () -> dom(xml));
         Loader alone = new Loader(reader, 1);
-        double one = best("load with one thread, warm", megabytes,
-                () -> alone.load(inputs, Cancel.NEVER, Progress.NONE));
+        double[] best = bests(List.of(load, () -> alone.load(inputs, Cancel.NEVER, Progress.NONE),
+                () -> Project.link(sources), check, () -> StandardRules.engine(threads)
+                        .check(project, Settings.TIMELESS, Cancel.NEVER, Progress.NONE), () -> dom(xml)));
+        double loaded = best[0];
+        double one = best[1];
+        double linked = best[2];
+        double checked = best[3];
+        double together = best[4];
+        double parsed = best[5];
+        print("load, warm", loaded, megabytes);
+        print("load with one thread, warm", one, megabytes);
+        print("link, warm", linked, megabytes);
+        print("load and link, warm", loaded + linked, megabytes);
+        print("check, warm", checked, megabytes);
+        print("check with all threads, warm", together, megabytes);
+        print("DOM of equal size, warm", parsed, megabytes);
         say("load and link take %.1f times as long as the DOM parser", (loaded + linked) / parsed);
         say("the check takes %.1f times as long as load and link, with all threads %.1f times", checked
                 / (loaded + linked), together / (loaded + linked));
@@ -127,14 +135,17 @@ public final class LoadAndCheck {
         return result;
     }
 
-    private static double best(String what, double megabytes, Callable<?> work) throws Exception {
-        double best = Double.MAX_VALUE;
-        for (int i = 0; i < WARM_RUNS; i++) {
-            long start = System.nanoTime();
-            work.call();
-            best = Math.min(best, (System.nanoTime() - start) / 1e9);
+    /** The least time of each in s. They take turns, so that none has a warmer machine than another. */
+    private static double[] bests(List<Callable<?>> works) throws Exception {
+        double[] best = new double[works.size()];
+        Arrays.fill(best, Double.MAX_VALUE);
+        for (int run = 0; run < WARM_RUNS; run++) {
+            for (int i = 0; i < best.length; i++) {
+                long start = System.nanoTime();
+                works.get(i).call();
+                best[i] = Math.min(best[i], (System.nanoTime() - start) / 1e9);
+            }
         }
-        print(what, best, megabytes);
         return best;
     }
 
