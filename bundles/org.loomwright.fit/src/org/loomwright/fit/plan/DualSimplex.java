@@ -39,6 +39,10 @@ final class DualSimplex implements LinearProgram {
     private int steps;
     private long[] low;
     private long[] high;
+    /** The inequalities one behind the other, since all of them are looked at in each step. */
+    private int[] first = {0};
+    private int[] unknowns = {};
+    private double[] factors = {};
 
     /** An inequality that holds with equality; without one, the upper or lower end of the range of an unknown. */
     private record Held(Row row, int unknown, boolean upper) {
@@ -65,6 +69,7 @@ final class DualSimplex implements LinearProgram {
     public Answer solve(long[] lowest, long[] highest, List<Row> rows) {
         low = lowest;
         high = highest;
+        lay(rows);
         Set<Row> there = Collections.newSetFromMap(new IdentityHashMap<>());
         there.addAll(rows);
         for (Held each : held) {
@@ -79,6 +84,29 @@ final class DualSimplex implements LinearProgram {
             answer = steps(rows);
         }
         return answer instanceof Answer.NotKnown ? library.solve(low, high, rows) : answer;
+    }
+
+    private void lay(List<Row> rows) {
+        int size = 0;
+        for (Row row : rows) {
+            size += row.unknowns().length;
+        }
+        if (first.length <= rows.size()) {
+            first = new int[2 * rows.size() + 1];
+        }
+        if (unknowns.length < size) {
+            unknowns = new int[2 * size];
+            factors = new double[2 * size];
+        }
+        int next = 0;
+        int number = 0;
+        for (Row row : rows) {
+            for (int u = 0; u < row.unknowns().length; u++) {
+                unknowns[next] = row.unknowns()[u];
+                factors[next++] = row.factors()[u];
+            }
+            first[++number] = next;
+        }
     }
 
     private double end(Held each) {
@@ -163,11 +191,14 @@ final class DualSimplex implements LinearProgram {
     private Held broken(double[] x, List<Row> rows) {
         Row worst = null;
         double most = BROKEN;
-        for (Row row : rows) {
-            double over = -row.slack(x);
+        for (int number = 0; number < rows.size(); number++) {
+            double over = -rows.get(number).most();
+            for (int i = first[number]; i < first[number + 1]; i++) {
+                over += factors[i] * x[unknowns[i]];
+            }
             if (over > most) {
                 most = over;
-                worst = row;
+                worst = rows.get(number);
             }
         }
         int unknown = -1;

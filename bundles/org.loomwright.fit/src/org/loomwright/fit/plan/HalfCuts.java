@@ -58,13 +58,16 @@ final class HalfCuts {
     List<Row> broken(double little) {
         Map<List<Object>, Double> found = new HashMap<>();
         List<Cut> cuts = new ArrayList<>();
+        // looked at for each pair
+        double[] left = slack.stream().mapToDouble(each -> each).toArray();
+        long[][] bits = odd.stream().map(BitSet::toLongArray).toArray(long[][]::new);
         for (int i = 0; i < tight.size(); i++) {
             Integer pair = tightest.get(1 - parity(tight.get(i))).get(odd.get(i));
             if (pair != null && pair > i) {
                 add(cuts, little, i, pair);
             }
             for (int j = i + 1; j < tight.size(); j++) {
-                if (slack.get(i) + slack.get(j) < ROOM && odd.get(i).intersects(odd.get(j))) {
+                if (left[i] + left[j] < ROOM && intersects(bits[i], bits[j])) {
                     BitSet rest = (BitSet) odd.get(i).clone();
                     rest.xor(odd.get(j));
                     int parity = 1 - (parity(tight.get(i)) + parity(tight.get(j))) % 2;
@@ -83,6 +86,15 @@ final class HalfCuts {
             }
         }
         return rows;
+    }
+
+    private static boolean intersects(long[] one, long[] other) {
+        for (int i = Math.min(one.length, other.length) - 1; i >= 0; i--) {
+            if ((one[i] & other[i]) != 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void add(List<Cut> cuts, double little, int... from) {

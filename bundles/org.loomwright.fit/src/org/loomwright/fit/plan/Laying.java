@@ -1,38 +1,47 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.fit.plan;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Arrays;
+import org.loomwright.quantity.Tolerance;
 
 /** Lays a trunk with stations and lengths into vehicles: the tucks that are possible are followed along it. */
 final class Laying {
 
     private final SlackRun run;
+    private final long[] bounds = new long[4];
+    /** Stretches of tucks, rising: the first half holds them, the other those that are being made of them. */
+    private long[] from;
+    private long[] to;
+    private int room = 16;
+    private int count;
     private long layings;
 
     Laying(SlackRun run) {
         this.run = run;
+        this.from = new long[2 * room];
+        this.to = new long[2 * room];
     }
 
     long layings() {
         return layings;
     }
 
-    /** A stretch of tucks. */
-    private record Span(long from, long to) {
-    }
-
     /** Returns the breakout at which no tuck is left; -1 when the vehicle can be laid. */
     int failsAt(int vehicle, long[] x, long limit) {
         layings++;
-        List<Span> possible = List.of(new Span(0, 0));
+        from[0] = 0;
+        to[0] = 0;
+        count = 1;
         int next = 0;
         int[] asks = run.ofVehicle[vehicle];
         for (int k = 0; k < run.stops.size(); k++) {
-            possible = longer(possible, run.slack[k]);
+            if (run.slack[k] > 0) {
+                longer(run.slack[k]);
+            }
             for (; next < asks.length && run.leg(run.asks.get(asks[next])).stop() == k; next++) {
-                possible = cut(possible, run.asks.get(asks[next]), x, limit);
-                if (possible.isEmpty()) {
+                bounds(asks[next], x, limit, bounds);
+                cut();
+                if (count == 0) {
                     return k;
                 }
             }
@@ -40,53 +49,67 @@ final class Laying {
         return -1;
     }
 
-    private static List<Span> longer(List<Span> spans, long slack) {
-        List<Span> all = new ArrayList<>(spans.size());
-        for (Span each : spans) {
-            Span last = all.isEmpty() ? null : all.getLast();
-            if (last != null && last.to >= each.from) {
-                all.set(all.size() - 1, new Span(last.from, each.to + slack));
+    /** Lets all stretches grow; those that then touch become one. */
+    private void longer(long slack) {
+        int kept = 0;
+        for (int i = 0; i < count; i++) {
+            if (kept > 0 && to[kept - 1] >= from[i]) {
+                to[kept - 1] = to[i] + slack;
             } else {
-                all.add(new Span(each.from, each.to + slack));
+                from[kept] = from[i];
+                to[kept++] = to[i] + slack;
             }
         }
-        return all;
+        count = kept;
     }
 
-    private List<Span> cut(List<Span> spans, SlackRun.Asked asked, long[] x, long limit) {
-        long[] bounds = bounds(asked, x, limit);
-        List<Span> all = new ArrayList<>(spans.size() + 1);
-        for (Span each : spans) {
-            long from = Math.max(each.from, bounds[0]);
-            long to = Math.min(each.to, bounds[1]);
-            long gapFrom = bounds[2];
-            long gapTo = bounds[3];
-            if (gapFrom >= gapTo) {
-                add(all, from, to);
+    /** Takes out of all stretches what the bounds do not leave. */
+    private void cut() {
+        if (count == room) {
+            // each cut adds one stretch at the most
+            room *= 2;
+            from = Arrays.copyOf(from, 2 * room);
+            to = Arrays.copyOf(to, 2 * room);
+        }
+        // written behind those that are read, and then moved
+        int kept = 0;
+        for (int i = 0; i < count; i++) {
+            long low = Math.max(from[i], bounds[0]);
+            long high = Math.min(to[i], bounds[1]);
+            if (bounds[2] >= bounds[3]) {
+                kept = add(kept, low, high);
             } else {
-                add(all, from, Math.min(to, gapFrom));
-                add(all, Math.max(from, gapTo), to);
+                kept = add(kept, low, Math.min(high, bounds[2]));
+                kept = add(kept, Math.max(low, bounds[3]), high);
             }
         }
-        return all;
+        System.arraycopy(from, room, from, 0, kept);
+        System.arraycopy(to, room, to, 0, kept);
+        count = kept;
     }
 
-    private static void add(List<Span> spans, long from, long to) {
-        if (from <= to) {
-            spans.add(new Span(from, to));
+    private int add(int kept, long low, long high) {
+        if (low > high) {
+            return kept;
         }
+        from[room + kept] = low;
+        to[room + kept] = high;
+        return kept + 1;
     }
 
     /** Least tuck, greatest tuck, the greatest tuck behind the station and the least before it. */
-    long[] bounds(SlackRun.Asked asked, long[] x, long limit) {
-        SlackRun.Leg leg = run.leg(asked);
-        long shorter = run.made(leg, x[leg.unknown()]).minus().nanometres();
-        long longer = run.made(leg, x[leg.unknown()]).plus().nanometres();
-        return new long[] {
-            Math.max(TuckBound.reachLow(run, asked, shorter).at(run, x), TuckBound.backLow(run, asked).at(run, x)),
-            Math.min(TuckBound.reachUp(run, asked, shorter).at(run, x), TuckBound.backUp(run, asked).at(run, x)),
-            TuckBound.behind(run, asked, longer, limit).at(run, x),
-            TuckBound.before(run, asked, longer, limit).at(run, x)};
+    void bounds(int ask, long[] x, long limit, long[] bounds) {
+        SlackRun.Leg leg = run.leg(run.asks.get(ask));
+        Tolerance made = run.made(leg, x[leg.unknown()]);
+        long length = run.value(leg.unknown(), x[leg.unknown()]);
+        // with so much tuck our breakout lies where the vehicle's own is
+        long own = run.value(leg.stop(), x[leg.stop()]) - run.station[ask];
+        long free = Math.min(length - made.minus().nanometres() - run.reach[ask], leg.branch().backLimit());
+        long used = length + made.plus().nanometres() - run.spare[ask] - SlackRun.limit(leg, limit);
+        bounds[0] = run.up(own - free);
+        bounds[1] = run.down(own + free);
+        bounds[2] = run.down(own - used);
+        bounds[3] = run.up(own + used);
     }
 
     /** Returns whether all vehicles can be laid. */

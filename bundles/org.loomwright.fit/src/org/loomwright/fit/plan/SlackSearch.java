@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import org.loomwright.quantity.Cancel;
 
 /**
@@ -21,40 +22,27 @@ import org.loomwright.quantity.Cancel;
  */
 final class SlackSearch {
 
-    private static final double LITTLE = 1e-6;
-    private static final int ROUNDS = 500;
-    private static final int CUTS = 30;
-    private static final double FADING = 0.95;
-    private static final double[] NOT_KNOWN = {};
+    /** How many sides are tried, of each node, before one is chosen by what others brought. */
+    private static final int TRIES = 16;
 
     private final SlackRun run;
-    private final long limit;
     private final long[] weights;
+    private final double scale;
     private final List<Row> sums;
     private final Cancel cancel;
     private final Cancel enough;
     private final Laying laying;
-    private final LinearProgram program;
-    private final long step;
-    private List<Row> known = new ArrayList<>();
-    private Projection projection;
-    private AskBounds bounds;
-    private long[] shorter;
+    private final Relaxation relaxation;
+    private final Branching branching;
+    private final BitSet alone = new BitSet();
+    private final Deque<SlackNode> open = new ArrayDeque<>();
+    private long limit;
     private long[] best;
-    private final double[] activity;
-    private final byte[] everywhere;
-    private final BitSet tried = new BitSet();
-    private long[] rootLow;
-    private long[] rootHigh;
-    private Tucks rootTucks;
     private long least = Long.MAX_VALUE;
-    private long programs;
+    /** Where the best figures were found. */
+    private SlackNode found;
+    private boolean begun;
     private long nodes;
-
-    /** A part of what is to be searched; {@code sides} says by ask: 1 behind, -1 before its station, 0 either. */
-    private record Node(long[] low, long[] high, byte[] sides, Tucks tucks, List<Row> rows, double bound, int touched,
-            int cause) {
-    }
 
     /**
      * What was found.
@@ -67,23 +55,23 @@ final class SlackSearch {
     }
 
     /**
-     * @param weights by unknown, for each grid step
-     * @param sums    what must hold besides
-     * @param enough  whether to stop with the best that was found
+     * @param weights   by unknown, for each grid step
+     * @param sums      what must hold besides
+     * @param branching what earlier searches of the same run have taught
+     * @param enough    whether to stop with the best that was found
      */
     SlackSearch(SlackRun run, long limit, long[] weights, List<Row> sums, LinearProgram.Solver solver,
-            Cancel cancel, Cancel enough) {
+            Branching branching, Cancel cancel, Cancel enough) {
         this.run = run;
         this.limit = limit;
         this.weights = weights;
+        this.scale = Math.max(1, Arrays.stream(weights).asDoubleStream().map(Math::abs).sum());
         this.sums = sums;
+        this.branching = branching;
         this.cancel = cancel;
         this.enough = enough;
         this.laying = new Laying(run);
-        this.activity = new double[run.asks.size() + run.unknowns()];
-        this.everywhere = new byte[run.asks.size()];
-        this.step = Math.max(1, Arrays.stream(weights).reduce(0, SlackSearch::divisor));
-        this.program = solver.minimise(Arrays.stream(weights).mapToDouble(each -> (double) each / step).toArray());
+        this.relaxation = new Relaxation(run, weights, solver);
     }
 
     static long divisor(long one, long other) {
@@ -98,7 +86,7 @@ final class SlackSearch {
     }
 
     long programs() {
-        return programs;
+        return relaxation.programs();
     }
 
     long nodes() {
@@ -117,6 +105,17 @@ final class SlackSearch {
         }
     }
 
+    /** Goes on under a lower limit: what was searched without success need not be searched again. */
+    void lower(long to) {
+        limit = to;
+        best = null;
+        least = Long.MAX_VALUE;
+        if (found != null) {
+            open.push(found);
+            found = null;
+        }
+    }
+
     private long sum(long[] x) {
         long sum = 0;
         for (int i = 0; i < x.length; i++) {
@@ -125,38 +124,41 @@ final class SlackSearch {
         return sum;
     }
 
+    private void begin() {
+        begun = true;
+        SlackRoot root = new SlackRoot(run, limit);
+        if (!run.isEmpty() && root.narrow()) {
+            SlackNode all = new SlackNode(root.low(), root.high(), root.sides(), root.tucks(), spacing(),
+                    Double.NEGATIVE_INFINITY, -1, -1, limit);
+            relaxation.begin(all);
+            open.push(all);
+        }
+    }
+
     /**
      * Searches.
      *
      * @param first whether any figures will do
      */
     Result find(boolean first) {
-        Deque<Node> open = new ArrayDeque<>();
-        SlackRoot root = new SlackRoot(run, limit);
-        if (!run.isEmpty() && root.narrow()) {
-            rootLow = root.low();
-            rootHigh = root.high();
-            System.arraycopy(root.sides(), 0, everywhere, 0, everywhere.length);
-            rootTucks = root.tucks();
-            open.push(new Node(root.low(), root.high(), root.sides(), rootTucks, spacing(),
-                    Double.NEGATIVE_INFINITY, -1, -1));
+        if (!begun) {
+            begin();
         }
         while (!open.isEmpty()) {
             if (first && best != null) {
                 return new Result(Optional.of(best), Long.MIN_VALUE, false);
             }
             if (enough.cancelled()) {
-                double bound = open.stream().mapToDouble(Node::bound).min().orElse(least);
+                double bound = open.stream().mapToDouble(SlackNode::bound).min().orElse(least);
                 return new Result(Optional.ofNullable(best), bound <= Long.MIN_VALUE ? Long.MIN_VALUE
                         : Math.min(least, (long) Math.ceil(bound)), false);
             }
             cancel.check();
             nodes++;
             int before = open.size();
-            Node next = open.pop();
-            look(next, open);
+            look(open.pop());
             if (!first && open.size() < before && !open.isEmpty()) {
-                Node nearest = open.stream().min(Comparator.comparingDouble(Node::bound)).orElseThrow();
+                SlackNode nearest = open.stream().min(Comparator.comparingDouble(SlackNode::bound)).orElseThrow();
                 open.remove(nearest);
                 open.push(nearest);
             }
@@ -180,176 +182,69 @@ final class SlackSearch {
         return rows;
     }
 
-    private void look(Node wide, Deque<Node> open) {
-        Relaxed relaxed = isNoBetter(wide.bound) ? null : relaxed(wide);
-        if (relaxed == null) {
+    private void look(SlackNode wide) {
+        Relaxation.Solved solved = relaxation.isNoBetter(wide.bound(), least) ? null
+                : relaxation.solve(wide, least, limit);
+        if (solved == null) {
             learn(wide);
-        } else if (relaxed.x == null) {
-            halve(relaxed.node, open);
+        } else if (solved.x() == null) {
+            halve(solved.node());
         } else {
-            split(relaxed.node, relaxed.rows, relaxed.x, bound(relaxed.x), open);
+            double bound = relaxation.bound(solved.x());
+            if (isSide(wide.cause())) {
+                branching.raised(wide.cause(), wide.sides()[wide.cause()] > 0, (bound - wide.bound()) / scale);
+            }
+            split(solved, bound);
         }
+    }
+
+    private boolean isSide(int cause) {
+        return cause >= 0 && cause < run.asks.size();
     }
 
     /**
      * A side that leads nowhere is a good one to choose early: choices that have nothing to do with it come after it.
      * If it leads nowhere at all, the other side holds everywhere.
      */
-    private void learn(Node node) {
-        if (node.cause < 0) {
+    private void learn(SlackNode node) {
+        if (node.cause() < 0) {
             return;
         }
-        for (int i = 0; i < activity.length; i++) {
-            activity[i] *= FADING;
-        }
-        activity[node.cause]++;
-        if (node.cause >= node.sides.length) {
-            return;
-        }
-        int side = node.sides[node.cause];
-        int key = 2 * node.cause + (side > 0 ? 1 : 0);
-        if (!tried.get(key) && everywhere[node.cause] == 0) {
-            tried.set(key);
-            byte[] sides = everywhere.clone();
-            sides[node.cause] = (byte) side;
-            if (relaxed(new Node(rootLow, rootHigh, sides, rootTucks, spacing(), Double.NEGATIVE_INFINITY, node.touched,
-                    -1))
-                    == null) {
-                everywhere[node.cause] = (byte) -side;
+        branching.closed(node.cause());
+        if (isSide(node.cause())) {
+            boolean behind = node.sides()[node.cause()] > 0;
+            branching.raised(node.cause(), behind, Double.POSITIVE_INFINITY);
+            int key = 2 * node.cause() + (behind ? 1 : 0);
+            if (!alone.get(key) && !relaxation.isDecided(node.cause())) {
+                alone.set(key);
+                relaxation.tryAlone(node.cause(), behind, spacing(), least, limit);
             }
         }
     }
 
     /** Where a program was not solved, whatever is in the node is looked at in smaller parts, at last one by one. */
-    private void halve(Node node, Deque<Node> open) {
+    private void halve(SlackNode node) {
         int widest = 0;
-        for (int x = 0; x < node.low.length; x++) {
-            if (node.high[x] - node.low[x] > node.high[widest] - node.low[widest]) {
+        for (int x = 0; x < node.low().length; x++) {
+            if (node.high()[x] - node.low()[x] > node.high()[widest] - node.low()[widest]) {
                 widest = x;
             }
         }
-        if (node.high[widest] > node.low[widest]) {
-            cut(node, node.rows, widest, node.low[widest] + (node.high[widest] - node.low[widest]) / 2, false,
-                    node.bound, open);
-        } else if (spacing().stream().allMatch(row -> row.holds(node.low))) {
-            start(node.low);
+        if (node.high()[widest] > node.low()[widest]) {
+            cut(node, node.rows(), widest, node.low()[widest] + (node.high()[widest] - node.low()[widest]) / 2, false,
+                    node.bound());
+        } else if (spacing().stream().allMatch(row -> row.holds(node.low()))) {
+            start(node.low());
         }
     }
 
-    /** A node with the figures of its linear program; without figures where these are not known. */
-    private record Relaxed(Node node, List<Row> rows, double[] x) {
-    }
-
-    /** Takes what holds everywhere into a node; null when nothing is left. */
-    private Node narrowed(Node wide) {
-        byte[] sides = wide.sides.clone();
-        BitSet touched = new BitSet();
-        if (wide.touched >= 0) {
-            touched.set(wide.touched);
-        }
-        for (int i = 0; i < sides.length; i++) {
-            if (everywhere[i] != 0 && sides[i] != everywhere[i]) {
-                if (sides[i] != 0) {
-                    return null;
-                }
-                sides[i] = everywhere[i];
-                touched.set(run.leg(run.asks.get(i)).stop());
-            }
-        }
-        SlackRoot root = new SlackRoot(run, limit, wide.low, wide.high, sides, wide.tucks);
-        return root.narrow(touched)
-                ? new Node(root.low(), root.high(), root.sides(), root.tucks(), wide.rows, wide.bound, -1, -1) : null;
-    }
-
-    /** Null when there is nothing better in a node. */
-    private Relaxed relaxed(Node wide) {
-        Node node = narrowed(wide);
-        if (node == null) {
-            return null;
-        }
-        bounds = AskBounds.of(run, node.low, node.high, limit, bounds);
-        SlackSides sides = new SlackSides(run, node.sides, limit, bounds);
-        if (!Arrays.equals(shorter, bounds.shorter)) {
-            shorter = bounds.shorter;
-            projection = new Projection(run, shorter);
-            known = new ArrayList<>();
-        }
-        List<Row> rows = new ArrayList<>(node.rows);
-        int cuts = 0;
-        for (int round = 0; round < ROUNDS; round++) {
-            List<Row> all = new ArrayList<>(known);
-            all.addAll(rows);
-            if (all.stream().anyMatch(row -> row.unknowns().length == 0 && row.most() < 0)) {
-                return null;
-            }
-            programs++;
-            double[] x = switch (program.solve(node.low, node.high, all)) {
-                case LinearProgram.Answer.Least least -> least.figures();
-                case LinearProgram.Answer.Nothing nothing -> null;
-                case LinearProgram.Answer.NotKnown notKnown -> NOT_KNOWN;
-            };
-            if (x == NOT_KNOWN) {
-                break;
-            }
-            if (x == null || isNoBetter(bound(x))) {
-                return null;
-            }
-            List<Row> broken = projection.broken(x, LITTLE);
-            List<Row> brokenSides = sides.broken(x, LITTLE);
-            known.addAll(broken);
-            rows.addAll(brokenSides);
-            if (broken.isEmpty() && brokenSides.isEmpty()) {
-                List<Row> follow = isBroken(x) && cuts < CUTS ? follow(node, all, x) : List.of();
-                follow.forEach(row -> (row.local() ? rows : known).add(row));
-                cuts++;
-                if (follow.isEmpty()) {
-                    keepTight(x, rows);
-                    return new Relaxed(node, rows, x);
-                }
-            }
-        }
-        return new Relaxed(node, rows, null);
-    }
-
-    private static boolean isBroken(double[] x) {
-        return Arrays.stream(x).anyMatch(each -> Math.abs(each - Math.rint(each)) > LITTLE);
-    }
-
-    private List<Row> follow(Node node, List<Row> all, double[] x) {
-        List<Row> rows = new ArrayList<>(all);
-        for (int i = 0; i < x.length; i++) {
-            rows.add(Row.of(i, 1, node.high[i], node.high[i] != rootHigh[i]));
-            rows.add(Row.of(i, -1, -node.low[i], node.low[i] != rootLow[i]));
-        }
-        return new HalfCuts(rows, x).broken(0.02);
-    }
-
-    /** Forgets inequalities with much room, so that programs stay small. */
-    private void keepTight(double[] x, List<Row> rows) {
-        if (known.size() > 3 * x.length) {
-            known.removeIf(row -> row.slack(x) > 1);
-        }
-        rows.removeIf(row -> row.local() && row.slack(x) > 3);
-    }
-
-    private double bound(double[] x) {
-        double sum = 0;
-        for (int i = 0; i < x.length; i++) {
-            sum += weights[i] * x[i];
-        }
-        return sum;
-    }
-
-    private boolean isNoBetter(double bound) {
-        return best != null && Math.ceil(bound / step - 1e-4) * step >= least;
-    }
-
-    private void split(Node node, List<Row> rows, double[] x, double bound, Deque<Node> open) {
+    private void split(Relaxation.Solved solved, double bound) {
+        double[] x = solved.x();
         int broken = -1;
-        double most = LITTLE;
+        double most = Relaxation.LITTLE;
         for (int i = 0; i < x.length; i++) {
             double off = Math.abs(x[i] - Math.rint(x[i]));
-            double rank = off > LITTLE ? off + activity[run.asks.size() + i] : 0;
+            double rank = off > Relaxation.LITTLE ? off + branching.activity(run.asks.size() + i) : 0;
             if (rank > most) {
                 most = rank;
                 broken = i;
@@ -359,87 +254,108 @@ final class SlackSearch {
         for (int i = 0; i < x.length; i++) {
             whole[i] = Math.round(x[i]);
         }
-        SlackSides sides = new SlackSides(run, node.sides, limit, bounds);
-        int suspect = sides.suspect(whole, laying, activity);
-        if (suspect < 0 && broken >= 0) {
-            cut(node, rows, broken, (long) Math.floor(x[broken]), x[broken] - Math.floor(x[broken]) > 0.5, bound, open);
-        } else if (suspect == SlackSides.NONE) {
-            take(node, rows, whole, bound, open);
-        } else if (suspect >= 0) {
-            boolean behind = sides.isRatherBehind(suspect, whole, laying);
-            Node one = sided(node, rows, suspect, behind, bound);
-            Node other = sided(node, rows, suspect, !behind, bound);
-            open.push(other);
-            open.push(one);
+        SlackNode node = solved.node();
+        SlackSides sides = new SlackSides(run, node.sides(), limit, relaxation.bounds());
+        SlackSides.Suspects suspects = sides.suspects(whole, laying, branching);
+        if (!suspects.asks().isEmpty()) {
+            choose(solved, suspects.asks(), bound, ask -> sides.isRatherBehind(ask, whole, laying));
+        } else if (broken >= 0) {
+            cut(node, solved.rows(), broken, (long) Math.floor(x[broken]), x[broken] - Math.floor(x[broken]) > 0.5,
+                    bound);
+        } else if (suspects.fits()) {
+            take(node, solved.rows(), whole, bound);
         } else {
-            splitTolerance(node, rows, whole, bound, open);
+            splitTolerance(node, solved.rows(), whole, bound);
         }
     }
 
-    private void take(Node node, List<Row> rows, long[] whole, double bound, Deque<Node> open) {
+    /**
+     * Splits a node by the side of one of some asks: by that of which the most is expected, where nothing is known yet
+     * by trying. A side that is tried and leads nowhere leaves the other.
+     */
+    private void choose(Relaxation.Solved solved, List<Integer> asks, double bound, IntPredicate isRatherBehind) {
+        int tries = 0;
+        int chosen = -1;
+        for (int ask : asks) {
+            for (boolean behind : List.of(false, true)) {
+                if (!branching.isKnown(ask, behind) && tries < TRIES) {
+                    tries++;
+                    Relaxation.Solved tried = relaxation.solve(sided(solved, ask, behind, bound), least, limit);
+                    if (tried == null) {
+                        branching.raised(ask, behind, Double.POSITIVE_INFINITY);
+                        open.push(sided(solved, ask, !behind, bound));
+                        return;
+                    }
+                    branching.raised(ask, behind, tried.x() == null ? 0
+                            : (relaxation.bound(tried.x()) - bound) / scale);
+                }
+            }
+            if (chosen < 0 || branching.promise(ask) > branching.promise(chosen)) {
+                chosen = ask;
+            }
+        }
+        boolean behind = isRatherBehind.test(chosen);
+        open.push(sided(solved, chosen, !behind, bound));
+        open.push(sided(solved, chosen, behind, bound));
+    }
+
+    private SlackNode sided(Relaxation.Solved solved, int ask, boolean behind, double bound) {
+        return solved.node().sided(ask, run.leg(run.asks.get(ask)).stop(), behind, solved.rows(), bound);
+    }
+
+    private void take(SlackNode node, List<Row> rows, long[] whole, double bound) {
         if (sums.stream().allMatch(row -> row.holds(whole))) {
             long sum = sum(whole);
             if (sum < least) {
                 least = sum;
                 best = whole;
+                found = node;
             }
         } else {
-            splitAny(node, rows, whole, bound, open);
+            splitAny(node, rows, whole, bound);
         }
     }
 
     /** A length whose tolerance is not that with which the program reckoned is split where its tolerance begins. */
-    private void splitTolerance(Node node, List<Row> rows, long[] whole, double bound, Deque<Node> open) {
+    private void splitTolerance(SlackNode node, List<Row> rows, long[] whole, double bound) {
         for (SlackRun.Leg leg : run.legs) {
             int x = leg.unknown();
             long edge = whole[x];
-            while (edge > node.low[x] && run.made(leg, edge - 1).equals(run.made(leg, whole[x]))) {
+            while (edge > node.low()[x] && run.made(leg, edge - 1).equals(run.made(leg, whole[x]))) {
                 edge--;
             }
-            if (edge > node.low[x]) {
-                cut(node, rows, x, edge - 1, true, bound, open);
+            if (edge > node.low()[x]) {
+                cut(node, rows, x, edge - 1, true, bound);
                 return;
             }
             edge = whole[x];
-            while (edge < node.high[x] && run.made(leg, edge + 1).equals(run.made(leg, whole[x]))) {
+            while (edge < node.high()[x] && run.made(leg, edge + 1).equals(run.made(leg, whole[x]))) {
                 edge++;
             }
-            if (edge < node.high[x] && !run.made(leg, edge + 1).minus().equals(run.made(leg, edge).minus())) {
-                cut(node, rows, x, edge, false, bound, open);
+            if (edge < node.high()[x] && !run.made(leg, edge + 1).minus().equals(run.made(leg, edge).minus())) {
+                cut(node, rows, x, edge, false, bound);
                 return;
             }
         }
-        splitAny(node, rows, whole, bound, open);
+        splitAny(node, rows, whole, bound);
     }
 
     /** Only when rounding hides what is broken: takes one value out of a range. */
-    private void splitAny(Node node, List<Row> rows, long[] whole, double bound, Deque<Node> open) {
+    private void splitAny(SlackNode node, List<Row> rows, long[] whole, double bound) {
         for (int x = 0; x < whole.length; x++) {
-            if (node.low[x] < node.high[x]) {
-                long at = whole[x] == node.high[x] ? whole[x] - 1 : whole[x];
-                cut(node, rows, x, at, false, bound, open);
+            if (node.low()[x] < node.high()[x]) {
+                long at = whole[x] == node.high()[x] ? whole[x] - 1 : whole[x];
+                cut(node, rows, x, at, false, bound);
                 return;
             }
         }
     }
 
-    private void cut(Node node, List<Row> rows, int x, long at, boolean upperFirst, double bound,
-            Deque<Node> open) {
+    private void cut(SlackNode node, List<Row> rows, int x, long at, boolean upperFirst, double bound) {
         int stop = x < run.stops.size() ? x : run.legs.get(x - run.stops.size()).stop();
-        long[] high = node.high.clone();
-        long[] low = node.low.clone();
-        high[x] = at;
-        low[x] = at + 1;
-        Node below = new Node(node.low, high, node.sides, node.tucks, rows, bound, stop, node.sides.length + x);
-        Node above = new Node(low, node.high, node.sides, node.tucks, rows, bound, stop, node.sides.length + x);
+        SlackNode below = node.atMost(x, at, stop, rows, bound);
+        SlackNode above = node.atLeast(x, at + 1, stop, rows, bound);
         open.push(upperFirst ? below : above);
         open.push(upperFirst ? above : below);
-    }
-
-    private Node sided(Node node, List<Row> rows, int ask, boolean behind, double bound) {
-        byte[] sides = node.sides.clone();
-        sides[ask] = (byte) (behind ? 1 : -1);
-        return new Node(node.low, node.high, sides, node.tucks, rows, bound, run.leg(run.asks.get(ask)).stop(),
-                ask);
     }
 }

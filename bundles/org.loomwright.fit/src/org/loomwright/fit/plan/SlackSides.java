@@ -2,15 +2,11 @@
 package org.loomwright.fit.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** What a choice of sides asks: for some vehicles and branches, behind or before its station our breakout lies. */
 final class SlackSides {
-
-    /** All vehicles can be laid. */
-    static final int NONE = -1;
-    /** A vehicle cannot be laid although all sides are chosen. */
-    static final int NO_SIDE = -2;
 
     private final SlackRun run;
     private final byte[] sides;
@@ -39,6 +35,8 @@ final class SlackSides {
         private final TuckBound[] bounds;
         private final double[] at;
         private int count;
+        private double least = Double.POSITIVE_INFINITY;
+        private double most = Double.NEGATIVE_INFINITY;
 
         private Placed(int most) {
             this.bounds = new TuckBound[most];
@@ -46,8 +44,11 @@ final class SlackSides {
         }
 
         private void add(TuckBound bound, double[] x) {
+            double tuck = bound.at(run, x);
             bounds[count] = bound;
-            at[count++] = bound.at(run, x);
+            at[count++] = tuck;
+            least = Math.min(least, tuck);
+            most = Math.max(most, tuck);
         }
     }
 
@@ -82,8 +83,11 @@ final class SlackSides {
     }
 
     private void add(Placed lower, Placed upper, double[] x, double little, List<Row> rows) {
+        if (lower.most - upper.least <= -run.grid) {
+            return;
+        }
         for (int i = 0; i < lower.count; i++) {
-            for (int j = 0; j < upper.count; j++) {
+            for (int j = 0; j < upper.count && lower.at[i] - upper.least > -run.grid; j++) {
                 double over = lower.at[i] - upper.at[j];
                 if (over > -run.grid) {
                     add(lower.bounds[i], upper.bounds[j], over, x, little, rows);
@@ -103,42 +107,47 @@ final class SlackSides {
     }
 
     /**
-     * The ask whose side should be chosen next; {@link #NONE} when all can be laid, {@link #NO_SIDE} when none is.
+     * What keeps some vehicles from being laid.
      *
-     * @param activity by ask, how much its side has decided so far
+     * @param fits true when all vehicles can be laid
+     * @param asks those whose side is not decided and of which a part of the tucks that the branch reaches with is
+     *             taken away; the most decisive first, and of equal ones those that leave the least
      */
-    int suspect(long[] x, Laying laying, double[] activity) {
-        int worst = NONE;
-        long least = Long.MAX_VALUE;
+    record Suspects(boolean fits, List<Integer> asks) {
+    }
+
+    /** An ask, and the greater part that it leaves of a tuck. */
+    private record Suspect(int ask, long left) {
+    }
+
+    /** Lays all vehicles with some figures. */
+    Suspects suspects(long[] x, Laying laying, Branching branching) {
+        boolean fits = true;
+        List<Suspect> suspects = new ArrayList<>();
+        long[] tuck = new long[4];
         for (int v = 0; v < run.ofVehicle.length; v++) {
             int fails = laying.failsAt(v, x, limit);
-            if (fails < 0) {
-                continue;
-            }
-            if (worst == NONE) {
-                worst = NO_SIDE;
-            }
+            fits &= fails < 0;
             for (int i : run.ofVehicle[v]) {
-                SlackRun.Asked asked = run.asks.get(i);
-                if (sides[i] == 0 && run.leg(asked).stop() <= fails) {
-                    long[] bounds = laying.bounds(asked, x, limit);
-                    long behind = Math.min(bounds[1], bounds[2]) - bounds[0];
-                    long before = bounds[1] - Math.max(bounds[0], bounds[3]);
-                    long left = Math.max(behind, before);
-                    if (bounds[2] < Math.min(bounds[1], bounds[3]) && bounds[3] > bounds[0] && (worst < 0
-                            || activity[i] > activity[worst] || activity[i] == activity[worst] && left <= least)) {
-                        least = left;
-                        worst = i;
+                if (sides[i] == 0 && run.leg(run.asks.get(i)).stop() <= fails) {
+                    laying.bounds(i, x, limit, tuck);
+                    long behind = Math.min(tuck[1], tuck[2]) - tuck[0];
+                    long before = tuck[1] - Math.max(tuck[0], tuck[3]);
+                    if (tuck[2] < Math.min(tuck[1], tuck[3]) && tuck[3] > tuck[0]) {
+                        suspects.add(new Suspect(i, Math.max(behind, before)));
                     }
                 }
             }
         }
-        return worst;
+        return new Suspects(fits, suspects.stream().sorted(Comparator
+                .comparingDouble((Suspect each) -> -branching.activity(each.ask)).thenComparingLong(Suspect::left)
+                .thenComparingInt(Suspect::ask)).map(Suspect::ask).toList());
     }
 
     /** Whether more is possible with our breakout behind the vehicle's own than before it. */
     boolean isRatherBehind(int ask, long[] x, Laying laying) {
-        long[] bounds = laying.bounds(run.asks.get(ask), x, limit);
-        return Math.min(bounds[1], bounds[2]) - bounds[0] >= bounds[1] - Math.max(bounds[0], bounds[3]);
+        long[] tuck = new long[4];
+        laying.bounds(ask, x, limit, tuck);
+        return Math.min(tuck[1], tuck[2]) - tuck[0] >= tuck[1] - Math.max(tuck[0], tuck[3]);
     }
 }

@@ -20,6 +20,7 @@ final class SlackTrunk implements TrunkSearch {
     private static final int NEAR = 16;
 
     private final SlackRun run;
+    private final Branching branching;
     private final LinearProgram.Solver solver;
     private final Cancel cancel;
     private final Cancel enough;
@@ -37,6 +38,7 @@ final class SlackTrunk implements TrunkSearch {
     SlackTrunk(PlanTrunk trunk, StiffTrunk stiff, PlanProblem problem, LinearProgram.Solver solver, Cancel cancel,
             Cancel enough) {
         this.run = new SlackRun(Parts.sorted(trunk, problem.vehicles()), problem.vehicles(), problem.grid());
+        this.branching = new Branching(run.asks.size(), run.unknowns());
         this.stiff = stiff;
         this.solver = solver;
         this.cancel = cancel;
@@ -102,15 +104,23 @@ final class SlackTrunk implements TrunkSearch {
         return total;
     }
 
+    private SlackSearch search(long limit, Objective sum, List<Row> sums) {
+        return new SlackSearch(run, limit, weights(sum), sums, solver, branching, cancel, enough);
+    }
+
     private SlackSearch.Result search(long limit, Objective sum, List<Row> sums, List<long[]> starts,
             boolean first) {
-        SlackSearch search = new SlackSearch(run, limit, weights(sum), sums, solver, cancel, enough);
+        SlackSearch search = search(limit, sum, sums);
         starts.forEach(search::start);
         SlackSearch.Result result = search.find(first);
+        count(search);
+        return result;
+    }
+
+    private void count(SlackSearch search) {
         programs += search.programs();
         nodes += search.nodes();
         layings += search.layings();
-        return result;
     }
 
     private Row atMost(Objective sum, long value) {
@@ -159,16 +169,28 @@ final class SlackTrunk implements TrunkSearch {
         long high = laying.excess(best, most, unit);
         long low = Math.ceilDiv(atLeast, unit) * unit - unit;
         long next = low + unit;
+        SlackSearch search = null;
         while (high - low > unit && !enough.cancelled()) {
-            SlackSearch.Result found = search(next, Objective.COPPER, sums, List.of(), true);
+            if (search == null) {
+                // short branches are what leaves little to dress back
+                search = search(next, Objective.LENGTH, sums);
+            } else {
+                search.lower(next);
+            }
+            SlackSearch.Result found = search.find(true);
             if (found.best().isPresent()) {
                 best = found.best().get();
                 high = laying.excess(best, next, unit);
             } else if (found.complete()) {
                 low = next;
+                count(search);
+                search = null;
             }
             // that none fits is the harder to prove the nearer the limit is to the least one, so it is asked seldom
-            next = high - Math.max(1, high - low > NEAR * unit ? (high - low) / unit / 4 : 1) * unit;
+            next = high - Math.max(1, high - low > NEAR * unit ? (high - low) / unit / 8 : 1) * unit;
+        }
+        if (search != null) {
+            count(search);
         }
         return new Excess(high, Math.min(high, low + unit));
     }

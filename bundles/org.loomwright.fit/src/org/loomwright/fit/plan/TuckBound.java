@@ -51,12 +51,12 @@ record TuckBound(int stop, int leg, int length, long constant) {
     /** The bound with figures for the unknowns, in nanometres. */
     long at(SlackRun run, long[] x) {
         return stop < 0 ? constant
-                : constant + run.grid * (x[stop] + length * x[run.legs.get(leg).unknown()]);
+                : constant + run.grid * (x[stop] + length * x[run.stops.size() + leg]);
     }
 
     double at(SlackRun run, double[] x) {
         return stop < 0 ? constant
-                : constant + run.grid * (x[stop] + length * x[run.legs.get(leg).unknown()]);
+                : constant + run.grid * (x[stop] + length * x[run.stops.size() + leg]);
     }
 
     /** How much more the second of two tucks may be than the first, however they follow each other. */
