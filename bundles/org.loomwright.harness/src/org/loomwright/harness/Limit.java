@@ -62,7 +62,28 @@ public enum Limit {
             "common practice: published lamps of a system lie between 1.0 and 1.25 times its nominal voltage"),
     DROPPING_RESISTANCE("droppingResistance", "0.2", "0.01", "100", Unit.OHM,
             "least resistance that is taken for one that lowers the voltage of a device on purpose",
-            "common practice: contacts and fuses are far below, ballasts far above");
+            "common practice: contacts and fuses are far below, ballasts far above"),
+    LAMP_AT_LEAST("lampAtLeast", "85", "50", "100", Unit.PERCENT,
+            "least voltage of a lamp while the engine runs, as a share of its design voltage",
+            "Cal. Code Regs. title 13 s. 1249(c): at least 85 % of the design voltage at the socket"),
+    LAMP_AT_MOST("lampAtMost", "115", "100", "150", Unit.PERCENT,
+            "greatest voltage of a lamp, as a share of its design voltage",
+            "common practice: a 12.8 V lamp at 14.2 V stands at 111 %"),
+    HEADLAMP_DROP("headlampDropAtMost", "0.5", "0.05", "3", Unit.V,
+            "what feed and return of a headlamp may lose together at 12 V; in proportion at other supplies",
+            "common practice"),
+    LOAD_DROP("dropAtMost", "10", "0.5", "50", Unit.PERCENT,
+            "what a load other than a headlamp may lose on its way, as a share of the supply", "common practice"),
+    SNEAK("sneakAtMost", "5", "0.1", "50", Unit.PERCENT,
+            "what a load that is off may carry, as a share of its design current",
+            "common practice: shared grounds always leak a little"),
+    RETURNS("returnsAtLeast", "50", "1", "100", Unit.PERCENT,
+            "what a load that returns through others must carry, as a share of its design current",
+            "common practice"),
+    DRAIN("drainAtMost", "50", "0", "5000", Unit.MA, "what may flow into one load with the key off",
+            "common practice"),
+    EXCITATION("excitationAtLeast", "100", "1", "5000", Unit.MA,
+            "what an alternator wants through its charge lamp before it turns", "common practice");
 
     private final String word;
     private final Quantity usual;

@@ -6,9 +6,9 @@ import java.util.List;
 import org.loomwright.app.SolveCircuits.Solved;
 import org.loomwright.electric.ampacity.Figure;
 import org.loomwright.electric.fault.FaultStudy;
-import org.loomwright.electric.fault.Withstand;
 import org.loomwright.electric.network.Piece;
 import org.loomwright.electric.point.OperatingPoint;
+import org.loomwright.electric.protection.Withstand;
 
 /** What follows when something fails in one vehicle and mode, as tables for people. */
 final class FaultText {

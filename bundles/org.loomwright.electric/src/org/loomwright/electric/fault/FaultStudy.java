@@ -20,9 +20,12 @@ import org.loomwright.electric.point.Alteration;
 import org.loomwright.electric.point.OperatingPoint;
 import org.loomwright.electric.point.PointSolver;
 import org.loomwright.electric.point.Trail;
+import org.loomwright.electric.protection.FeedTree;
+import org.loomwright.electric.protection.OpeningTimes;
+import org.loomwright.electric.protection.Protector;
+import org.loomwright.electric.protection.Withstand;
 import org.loomwright.electric.survey.Fed;
 import org.loomwright.electric.thermal.Ratings;
-import org.loomwright.harness.Part;
 
 /**
  * What follows when one thing fails in one vehicle and mode. Each failure is one network of its own; wires stay at the
@@ -36,13 +39,7 @@ public record FaultStudy(List<Opened> opened, List<Shorted> shorts, List<Worn> w
 
     /** A contact that loses this many V is a bad one (a limit for connections in workshop manuals). */
     public static final double BAD_CONTACT = 0.1;
-    /** What the way back through a body adds to a short, in ohm (common practice). */
-    public static final double BODY_RETURN = 0.02;
-    /** What a worn contact has more than a good one, in ohm (common practice). */
-    public static final double WORN = 0.003;
     private static final double DEAD_SHORT = 1e-3;
-    private static final double HOT = 80;
-    private static final double COLD = 20;
     private static final int ROUNDS = 8;
 
     /**
@@ -68,7 +65,8 @@ public record FaultStudy(List<Opened> opened, List<Shorted> shorts, List<Worn> w
 
         /** Returns the least current as a multiple of what the device carries for ever; 0 without device. */
         public double ratio() {
-            return device.filter(each -> each.rating() > 0).map(each -> least / carried(each)).orElse(0.0);
+            return device.filter(each -> each.rating() > 0).map(each -> least / new Protector(each).carries())
+                    .orElse(0.0);
         }
 
         /** Returns what can be said of its clearing, for people. Opening times are from memory and decide nothing. */
@@ -79,13 +77,8 @@ public record FaultStudy(List<Opened> opened, List<Shorted> shorts, List<Worn> w
             if (device.get().rating() <= 0) {
                 return "not judged: " + device.get().subject().label() + " states no rating";
             }
-            return ratio() < 1 ? "never cleared" : ratio() < 1.35 ? "not cleared for minutes" : "not judged";
-        }
-
-        private static double carried(Piece device) {
-            boolean blow = device.subject().part().flatMap(part -> part.word(Part.WordKind.BASIS))
-                    .filter("blow"::equals).isPresent();
-            return blow ? device.rating() / 2 : device.rating();
+            return ratio() < 1 ? "never cleared"
+                    : ratio() < OpeningTimes.OPENS ? "not cleared for minutes" : "not judged";
         }
     }
 
@@ -127,8 +120,8 @@ public record FaultStudy(List<Opened> opened, List<Shorted> shorts, List<Worn> w
             this.mode = mode;
             this.ratings = ratings;
             this.warm = new PointSolver(schematic, Optional.empty(), 50);
-            this.cold = new PointSolver(schematic, Optional.empty(), COLD);
-            this.hot = new PointSolver(schematic, Optional.empty(), HOT);
+            this.cold = new PointSolver(schematic, Optional.empty(), FeedTree.COLD);
+            this.hot = new PointSolver(schematic, Optional.empty(), FeedTree.HOT);
         }
 
         FaultStudy run() {
@@ -175,7 +168,7 @@ public record FaultStudy(List<Opened> opened, List<Shorted> shorts, List<Worn> w
             Map<Integer, Double> tired = new HashMap<>();
             for (Piece piece : schematic.pieces()) {
                 if (piece.role() == Role.CONTACT || piece.role() == Role.GROUND_JOINT) {
-                    tired.put(piece.index(), WORN);
+                    tired.put(piece.index(), FeedTree.WORN);
                 }
             }
             Mode flat = new Mode(mode.name(), mode.title(), mode.engine(), true, mode.states(), mode.written(),
@@ -194,7 +187,7 @@ public record FaultStudy(List<Opened> opened, List<Shorted> shorts, List<Worn> w
                 }
                 OperatingPoint most = solve(cold, mode, Alteration.shortAt(far, DEAD_SHORT));
                 OperatingPoint least = solve(hot, flat, new Alteration(Set.of(), tired, OptionalInt.of(far),
-                        BODY_RETURN, 0, OptionalInt.empty()));
+                        FeedTree.BODY_RETURN, 0, OptionalInt.empty()));
                 double amps = Math.abs(least.amps(piece));
                 if (most.solved() && least.solved() && amps > 0.1) {
                     all.add(new Shorted(piece, amps, Math.abs(most.amps(piece)), device(least, piece),

@@ -3,6 +3,7 @@ package org.loomwright.electric.survey;
 
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import org.loomwright.electric.network.Piece;
 
 /**
@@ -15,9 +16,10 @@ import org.loomwright.electric.network.Piece;
  * @param steps  how the figures came about
  * @param advice what to try
  * @param owners names of the drawings and harnesses that have a part in it
+ * @param memory the figure from memory on which it rests; empty when it rests on none
  */
 public record Fault(String rule, Piece piece, double weight, String words, List<String> steps, String advice,
-        Set<String> owners) {
+        Set<String> owners, String memory) {
 
     public Fault {
         steps = List.copyOf(steps);
@@ -29,8 +31,27 @@ public record Fault(String rule, Piece piece, double weight, String words, List<
         this(rule, piece, weight, words, steps, advice, Set.of(piece.subject().owner()));
     }
 
+    /** A fault that rests on no figure from memory. */
+    public Fault(String rule, Piece piece, double weight, String words, List<String> steps, String advice,
+            Set<String> owners) {
+        this(rule, piece, weight, words, steps, advice, owners, "");
+    }
+
+    /** The same, resting on a figure from memory: it is shown, and judges nothing. */
+    public Fault rests(String figure) {
+        return new Fault(rule, piece, weight, words, steps, advice, owners, figure);
+    }
+
+    /** Returns what it has in common with faults that are told as one: rule, piece, and whether it judges. */
+    public String key() {
+        return rule + " " + piece.subject().owner() + ":" + piece.subject().element() + " " + piece.subject().label()
+                + (memory.isEmpty() ? "" : " from memory");
+    }
+
     /** The same with more owners that have a part in it. */
     Fault with(Set<String> others) {
-        return new Fault(rule, piece, weight, words, steps, advice, others);
+        Set<String> all = new TreeSet<>(owners);
+        all.addAll(others);
+        return new Fault(rule, piece, weight, words, steps, advice, all, memory);
     }
 }

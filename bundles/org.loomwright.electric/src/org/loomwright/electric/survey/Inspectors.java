@@ -11,6 +11,7 @@ public final class Inspectors {
 
     /** Returns all of them, in order. */
     public static List<Inspector> all() {
-        return List.of(new LoadFaults(), new ConductorFaults(), new ReturnFaults());
+        return List.of(new LoadFaults(), new ConductorFaults(), new ReturnFaults(), new ShortFaults(),
+                new SeriesFaults(), new ExcitationFaults());
     }
 }

@@ -3,6 +3,8 @@ package org.loomwright.electric.survey;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.loomwright.electric.ampacity.Figure;
 import org.loomwright.electric.mode.Engine;
 import org.loomwright.electric.network.Model;
@@ -12,23 +14,23 @@ import org.loomwright.electric.point.OperatingPoint;
 import org.loomwright.electric.point.Trail;
 import org.loomwright.electric.solve.Element;
 import org.loomwright.electric.thermal.Ratings;
+import org.loomwright.harness.Limit;
+import org.loomwright.harness.Limits;
 import org.loomwright.harness.Part;
 
 /** Looks at what loads get: too little or too much voltage, what is lost on the way, current that nobody meant. */
 public final class LoadFaults implements Inspector {
 
-    /** The law's floor for a lamp socket with the engine running (Cal. Code Regs. title 13 s. 1249(c)). */
-    public static final double DIM = 0.85;
-    /** Above this share of its design voltage a lamp does not last (common practice). */
-    public static final double BRIGHT = 1.15;
-    /** What a headlamp may lose in feed and return together, in V at 12 V (common practice). */
-    public static final double HEADLAMP_DROP = 0.5;
-    /** What any other load may lose, as a share of the supply (common practice). */
-    public static final double DROP = 0.10;
-    /** A load that is off carries at most this share of its design current; shared grounds always leak a little. */
-    public static final double SNEAK = 0.05;
-    /** What may flow into one load with the key off, in A (common practice). */
-    public static final double DRAIN = 0.05;
+    /** The rules whose faults are held against a limit that a project may set, and that limit. */
+    private static final Map<String, Limit> LIMITS = Map.of("lamp-too-dim", Limit.LAMP_AT_LEAST, "lamp-over-voltage",
+            Limit.LAMP_AT_MOST, "sneak-path", Limit.SNEAK, "drain-with-key-off", Limit.DRAIN, "intended-return-lost",
+            Limit.RETURNS, "no-excitation", Limit.EXCITATION);
+
+    /** Returns the limit of a project that a fault is held against; empty where there is none. */
+    public static Optional<Limit> limit(Fault fault) {
+        return fault.rule().equals("drop-too-high") ? Optional.of(isHeadlamp(fault.piece()) ? Limit.HEADLAMP_DROP
+                : Limit.LOAD_DROP) : Optional.ofNullable(LIMITS.get(fault.rule()));
+    }
 
     @Override
     public List<Fault> inspect(OperatingPoint point, Fed fed, Ratings ratings) {
@@ -45,15 +47,17 @@ public final class LoadFaults implements Inspector {
     }
 
     private static void load(OperatingPoint point, Fed fed, Piece piece, Model.Working working, List<Fault> faults) {
+        Limits limits = point.schematic().fitment().platform().limits();
         boolean works = fed.works(piece);
         boolean lamp = working.element() instanceof Element.Filament;
         double share = point.share(piece);
-        if (works && lamp && point.mode().engine().runs() && share < DIM) {
-            faults.add(new Fault("lamp-too-dim", piece, DIM - share, piece.subject().label() + " gets "
-                    + percent(share) + " of its design voltage", steps(point, piece, working, true),
+        if (works && lamp && point.mode().engine().runs() && share < limits.si(Limit.LAMP_AT_LEAST)) {
+            faults.add(new Fault("lamp-too-dim", piece, limits.si(Limit.LAMP_AT_LEAST) - share,
+                    piece.subject().label() + " gets " + percent(share) + " of its design voltage",
+                    steps(point, piece, working, true),
                     "shorten or thicken its wires, clean its contacts, or feed it by a relay"));
         }
-        if (works && lamp && share > BRIGHT) {
+        if (works && lamp && share > limits.si(Limit.LAMP_AT_MOST)) {
             faults.add(new Fault("lamp-over-voltage", piece, share, piece.subject().label() + " gets " + percent(share)
                     + " of its design voltage", steps(point, piece, working, false),
                     "fit a lamp for this supply, or correct the voltage of the machine"));
@@ -63,18 +67,18 @@ public final class LoadFaults implements Inspector {
         }
         boolean declared = piece.subject().device().filter(each -> each.device().returns()).isPresent();
         double current = Fed.currentShare(point, piece);
-        if (!works && current > SNEAK && !declared) {
+        if (!works && current > limits.si(Limit.SNEAK) && !declared) {
             Trail trail = Trail.of(point, piece);
             faults.add(new Fault("sneak-path", piece, current, piece.subject().label() + " is off and carries "
                     + percent(current) + " of its current all the same", List.of("the way: " + way(trail)),
                     "give what feeds it a ground of its own, or declare the return on the device: returns"));
         }
         boolean parked = point.mode().engine() == Engine.STOPPED && point.mode().name().equals("keyOff");
-        if (parked && Math.abs(point.amps(piece)) > DRAIN) {
+        if (parked && Math.abs(point.amps(piece)) > limits.si(Limit.DRAIN)) {
             faults.add(new Fault("drain-with-key-off", piece, Math.abs(point.amps(piece)),
                     piece.subject().label() + " takes " + Figure.of(Math.abs(point.amps(piece)), 2)
                             + " A with the key off",
-                    List.of(Figure.of(DRAIN * 1000) + " mA are allowed (common practice)"),
+                    List.of(limits.value(Limit.DRAIN) + " are allowed (" + limits.cite(Limit.DRAIN) + ")"),
                     "feed it behind the key, or state in which state it is off"));
         }
         boolean coil = piece.subject().part().flatMap(part -> part.word(Part.WordKind.TYPE))
@@ -86,13 +90,18 @@ public final class LoadFaults implements Inspector {
         }
     }
 
+    private static boolean isHeadlamp(Piece piece) {
+        return piece.subject().part().flatMap(part -> part.word(Part.WordKind.TYPE)).filter("headlamp"::equals)
+                .isPresent();
+    }
+
     private static void drop(OperatingPoint point, Piece piece, Model.Working working, List<Fault> faults) {
         Trail trail = Trail.of(point, piece);
         double lost = trail.feed() + trail.back();
-        boolean headlamp = piece.subject().part().flatMap(part -> part.word(Part.WordKind.TYPE))
-                .filter("headlamp"::equals).isPresent();
+        Limits limits = point.schematic().fitment().platform().limits();
         double nominal = point.schematic().nominal();
-        double limit = headlamp ? HEADLAMP_DROP * nominal / 12 : DROP * nominal;
+        double limit = isHeadlamp(piece) ? limits.si(Limit.HEADLAMP_DROP) * nominal / 12
+                : limits.si(Limit.LOAD_DROP) * nominal;
         boolean ballast = trail.steps().stream().anyMatch(step -> step.piece().subject().part()
                 .filter(part -> part.kind() == Part.Kind.RESISTOR_CABLE).isPresent());
         if (lost > limit && !ballast && Fed.currentShare(point, piece) > 0.3) {

@@ -9,12 +9,11 @@ import org.loomwright.electric.network.Piece;
 import org.loomwright.electric.network.Role;
 import org.loomwright.electric.point.OperatingPoint;
 import org.loomwright.electric.thermal.Ratings;
+import org.loomwright.harness.Limit;
+import org.loomwright.harness.Limits;
 
 /** Looks at loads that are declared to return through others: whether enough current finds its way through those. */
 public final class ReturnFaults implements Inspector {
-
-    /** A load that returns through others works with at least this share of its design current (common practice). */
-    public static final double RETURNS = 0.50;
 
     @Override
     public List<Fault> inspect(OperatingPoint point, Fed fed, Ratings ratings) {
@@ -34,11 +33,13 @@ public final class ReturnFaults implements Inspector {
     private static void lost(OperatingPoint point, Piece piece, Model.Working working, List<Fault> faults) {
         boolean declared = piece.subject().device().filter(each -> each.device().returns()).isPresent();
         double share = Fed.currentShare(point, piece);
-        if (declared && share < RETURNS) {
+        Limits limits = point.schematic().fitment().platform().limits();
+        if (declared && share < limits.si(Limit.RETURNS)) {
             faults.add(new Fault("intended-return-lost", piece, 1 - share, piece.subject().label()
                     + " is meant to return through other loads and carries " + Figure.of(share * 100, 0)
                     + " % of its current", List.of(Figure.of(Math.abs(point.amps(piece)), 3) + " A of "
-                            + Figure.of(working.amps(), 3) + " A, 50 % are wanted (common practice)"),
+                            + Figure.of(working.amps(), 3) + " A, " + limits.value(Limit.RETURNS) + " are wanted ("
+                            + limits.cite(Limit.RETURNS) + ")"),
                     "let a filament lamp carry its return, or give it a return to ground of its own"));
         }
     }

@@ -100,10 +100,7 @@ public record Survey(Schematic schematic, List<Found> found, long assignments, l
     }
 
     private static void join(Fault fault, Mode mode, Condition when, Map<String, Found> found) {
-        Piece piece = fault.piece();
-        String key = fault.rule() + " " + piece.subject().owner() + ":" + piece.subject().element() + " "
-                + piece.subject().label();
-        found.merge(key, new Found(fault, mode, when), (one, other) -> {
+        found.merge(fault.key(), new Found(fault, mode, when), (one, other) -> {
             Found worse = other.fault().weight() > one.fault().weight() ? other : one;
             return new Found(worse.fault(), worse.mode(), one.when().or(other.when()));
         });

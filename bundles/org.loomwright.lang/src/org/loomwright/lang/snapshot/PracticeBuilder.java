@@ -92,6 +92,8 @@ final class PracticeBuilder extends Builder {
         return switch (limit.dimension()) {
             case RATIO -> Kind.SHARE;
             case RESISTANCE -> Kind.RESISTANCE;
+            case VOLTAGE -> Kind.VOLTAGE;
+            case CURRENT -> Kind.CURRENT;
             default -> Kind.LENGTH;
         };
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.loomwright.electric.network.Piece;
 import org.loomwright.electric.network.Subject;
+import org.loomwright.electric.survey.LoadFaults;
 import org.loomwright.electric.survey.Survey;
 import org.loomwright.harness.Span;
 import org.loomwright.rules.Draft;
@@ -60,7 +61,15 @@ public final class ElectricRule implements Rule<Target.OfNetwork> {
                 new ElectricRule("drain-with-key-off", "Does nothing drain the battery with the key off?",
                         Severity.WARNING, "common practice: at most 50 mA for each load"),
                 new ElectricRule("runs-on-after-key-off", "Does the ignition stop when the key is turned off?",
-                        Severity.ERROR, "common practice: nothing leads from a turning machine to the ignition"));
+                        Severity.ERROR, "common practice: nothing leads from a turning machine to the ignition"),
+                new ElectricRule("short-not-cleared-in-time", "Is every dead short cleared in time?", Severity.ERROR,
+                        "least and greatest current of a dead short at the end of each wire, against what the device"
+                                + " carries and breaks; opening times from memory"),
+                new ElectricRule("not-selective", "Does the device nearest to a fault open first?",
+                        Severity.WARNING, "common practice: the smaller rating nearer to the load"),
+                new ElectricRule("no-excitation", "Does every machine get the current that it needs to charge?",
+                        Severity.WARNING, "common practice: at least 100 mA through the charge lamp of an"
+                                + " alternator"));
     }
 
     @Override
@@ -95,13 +104,17 @@ public final class ElectricRule implements Rule<Target.OfNetwork> {
             }
             draft.when(found.when()).at(place(subject), subject.label())
                     .says(found.fault().words() + ", in mode " + found.mode().name())
-                    .advise(found.fault().advice()).key(info.id() + " " + subject.label());
+                    .advise(found.fault().advice()).key(info.id() + " " + subject.label()
+                            + (found.fault().memory().isEmpty() ? "" : " from memory"));
             found.fault().steps().forEach(draft::step);
             draft.step("mode " + found.mode().name() + ", engine " + found.mode().engine().word()
                     + (ours ? "; " + target.connections().fitment().words() : ""));
             if (piece.basis().contains("from memory") && found.fault().rule().equals("contact-overloaded")) {
                 draft.rests(piece.basis());
             }
+            draft.rests(found.fault().memory());
+            LoadFaults.limit(found.fault()).ifPresent(limit -> draft.see(target.connections().fitment().platform()
+                    .limits().place(limit), "the practice's limit"));
             if (!found.mode().place().equals(Span.NONE)) {
                 draft.see(found.mode().place(), "mode " + found.mode().name());
             }

@@ -21,6 +21,7 @@ import org.loomwright.electric.network.Schematic;
 import org.loomwright.electric.point.Alteration;
 import org.loomwright.electric.point.OperatingPoint;
 import org.loomwright.electric.point.PointSolver;
+import org.loomwright.electric.protection.Withstand;
 import org.loomwright.electric.thermal.Ratings;
 import org.loomwright.harness.link.Project;
 

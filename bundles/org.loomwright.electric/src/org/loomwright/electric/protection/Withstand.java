@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package org.loomwright.electric.fault;
+package org.loomwright.electric.protection;
 
 /**
  * How long a copper conductor bears a short circuit if no heat leaves it: t = (k S / I)² with
