@@ -27,6 +27,9 @@ public final class FewestHarnesses {
     private final HarnessPlanner planner;
     private final Map<BitSet, Optional<Boolean>> known = new HashMap<>();
     private final BitSet[] apart;
+    /** Sets that were planned: those that fit, and those that do not. */
+    private final List<BitSet> fitting = new ArrayList<>();
+    private final List<BitSet> quarrelling = new ArrayList<>();
 
     /**
      * The answer.
@@ -83,10 +86,29 @@ public final class FewestHarnesses {
 
     private Optional<Boolean> asked(BitSet group) {
         return known.computeIfAbsent((BitSet) group.clone(), key -> {
-            BitSet vehicles = new BitSet();
-            key.stream().forEach(drawing -> vehicles.or(drawings.get(drawing)));
-            return planner.fits(Parts.vehicles(problem, vehicles), cancel);
+            // what fits some fits fewer of them
+            if (fitting.stream().anyMatch(each -> isIn(key, each))) {
+                return Optional.of(true);
+            }
+            if (quarrelling.stream().anyMatch(each -> isIn(each, key))) {
+                return Optional.of(false);
+            }
+            Optional<Boolean> fits = planned(key);
+            fits.ifPresent(answer -> (answer ? fitting : quarrelling).add(key));
+            return fits;
         });
+    }
+
+    private static boolean isIn(BitSet some, BitSet all) {
+        BitSet rest = (BitSet) some.clone();
+        rest.andNot(all);
+        return rest.isEmpty();
+    }
+
+    private Optional<Boolean> planned(BitSet group) {
+        BitSet vehicles = new BitSet();
+        group.stream().forEach(drawing -> vehicles.or(drawings.get(drawing)));
+        return planner.fits(Parts.vehicles(problem, vehicles), cancel);
     }
 
     private Answer find() {
@@ -108,11 +130,11 @@ public final class FewestHarnesses {
         }
         rest.sort(Comparator.comparingInt((Integer i) -> -apart[i].cardinality()).thenComparing(i -> i));
         List<Integer> clique = clique(rest);
-        List<Integer> order = new ArrayList<>(clique);
-        rest.stream().filter(each -> !clique.contains(each)).forEach(order::add);
+        BitSet left = new BitSet();
+        rest.stream().filter(each -> !clique.contains(each)).forEach(left::set);
         List<BitSet> groups = new ArrayList<>();
-        for (int most = Math.max(1, clique.size()); !order.isEmpty() && groups.isEmpty(); most++) {
-            place(order, 0, new ArrayList<>(), most, groups);
+        for (int most = Math.max(1, clique.size()); !rest.isEmpty() && groups.isEmpty(); most++) {
+            place(left, new ArrayList<>(clique.stream().map(FewestHarnesses::set).toList()), most, groups);
         }
         return new Answer(groups.stream().map(group -> group.stream().boxed().toList())
                 .sorted(Comparator.comparing(List::getFirst)).toList(), alone, unclear,
@@ -150,17 +172,24 @@ public final class FewestHarnesses {
         }
     }
 
-    private boolean place(List<Integer> order, int at, List<BitSet> groups, int most, List<BitSet> found) {
+    /**
+     * Puts all that are left into so many groups; that first which has the fewest groups left to go to (Brélaz,
+     * Communications of the ACM 22, 1979).
+     */
+    private boolean place(BitSet left, List<BitSet> groups, int most, List<BitSet> found) {
         cancel.check();
-        if (at == order.size()) {
+        if (left.isEmpty()) {
             groups.forEach(group -> found.add((BitSet) group.clone()));
             return true;
         }
-        int next = order.get(at);
-        for (BitSet group : groups) {
+        int next = next(left, groups);
+        left.clear(next);
+        // groups that are added farther on are taken away again before the next one is tried
+        for (int i = 0; i < groups.size(); i++) {
+            BitSet group = groups.get(i);
             if (!group.intersects(apart[next])) {
                 group.set(next);
-                if (fits(group) && place(order, at + 1, groups, most, found)) {
+                if (fits(group) && place(left, groups, most, found)) {
                     return true;
                 }
                 group.clear(next);
@@ -168,11 +197,26 @@ public final class FewestHarnesses {
         }
         if (groups.size() < most) {
             groups.add(set(next));
-            if (place(order, at + 1, groups, most, found)) {
+            if (place(left, groups, most, found)) {
                 return true;
             }
             groups.removeLast();
         }
+        left.set(next);
         return false;
+    }
+
+    private int next(BitSet left, List<BitSet> groups) {
+        int best = -1;
+        long fewest = Long.MAX_VALUE;
+        for (int each = left.nextSetBit(0); each >= 0; each = left.nextSetBit(each + 1)) {
+            BitSet quarrels = apart[each];
+            long free = groups.stream().filter(group -> !group.intersects(quarrels)).count();
+            if (free < fewest || free == fewest && quarrels.cardinality() > apart[best].cardinality()) {
+                fewest = free;
+                best = each;
+            }
+        }
+        return best;
     }
 }

@@ -17,6 +17,8 @@ final class Relaxation {
 
     private static final int ROUNDS = 500;
     private static final int CUTS = 30;
+    /** Only what cuts off so much is worth its place in the program. */
+    private static final double DEEP = 0.3;
     private static final double[] NOT_KNOWN = {};
 
     private final SlackRun run;
@@ -170,7 +172,7 @@ final class Relaxation {
             rows.add(Row.of(i, 1, node.high()[i], node.high()[i] != root.high()[i]));
             rows.add(Row.of(i, -1, -node.low()[i], node.low()[i] != root.low()[i]));
         }
-        return new HalfCuts(rows, x).broken(0.02);
+        return new HalfCuts(rows, x).broken(DEEP);
     }
 
     /** Forgets inequalities with much room, so that programs stay small. */

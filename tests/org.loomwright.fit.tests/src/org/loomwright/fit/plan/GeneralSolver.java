@@ -15,13 +15,13 @@ enum GeneralSolver {
     /** CBC, Debian package coinor-cbc. */
     CBC("objective value +([-+0-9.eE]+)") {
         @Override
-        List<String> call(Path model, Path answer) {
-            return List.of("cbc", model.toString(), "sec", "20", "ratio", "0", "allow", "0", "solve", "solu",
-                    answer.toString());
+        List<String> call(Path model, Path answer, long seconds) {
+            return List.of("cbc", model.toString(), "sec", Long.toString(seconds), "ratio", "0", "allow", "0", "solve",
+                    "solu", answer.toString());
         }
     };
 
-    private static final int SECONDS = 40;
+    private static final long SECONDS = 20;
 
     private final Pattern value;
 
@@ -29,7 +29,8 @@ enum GeneralSolver {
         this.value = Pattern.compile(value);
     }
 
-    abstract List<String> call(Path model, Path answer);
+    /** How it is called, to end after so many seconds without a proof. */
+    abstract List<String> call(Path model, Path answer, long seconds);
 
     /** Whether the program is there. */
     boolean isThere() {
@@ -47,9 +48,9 @@ enum GeneralSolver {
         Path answer = folder.resolve("answer.txt");
         Files.writeString(model, text);
         Files.deleteIfExists(answer);
-        Process process = new ProcessBuilder(call(model, answer)).redirectErrorStream(true)
+        Process process = new ProcessBuilder(call(model, answer, SECONDS)).redirectErrorStream(true)
                 .redirectOutput(folder.resolve("log.txt").toFile()).start();
-        if (!process.waitFor(SECONDS, TimeUnit.SECONDS)) {
+        if (!process.waitFor(2 * SECONDS, TimeUnit.SECONDS)) {
             process.destroyForcibly();
             throw new AssertionError(this + " took too long");
         }

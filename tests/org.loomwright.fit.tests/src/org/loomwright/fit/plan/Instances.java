@@ -142,6 +142,22 @@ final class Instances {
         return sized(seed, vehicles, places, 170);
     }
 
+    /** One place for each pair of vehicles, which only these two have, and which no branch can serve in both. */
+    static PlanProblem quarrel(int vehicles, List<int[]> pairs) {
+        long mm = 1_000_000;
+        List<PlanStop> stops = new ArrayList<>();
+        for (int[] pair : pairs) {
+            long station = (stops.size() + 1) * 400 * mm;
+            List<Ask> asks = List.of(new Ask(pair[0], station, 200 * mm, 200 * mm),
+                    new Ask(pair[1], station, 500 * mm, 500 * mm));
+            stops.add(new PlanStop("t" + stops.size(), 0, FREE * mm, 20 * mm, FREE * mm, 0, 1, List.of(new PlanBranch(
+                    "b" + stops.size(), constant(0, 0), OptionalLong.empty(), 250 * mm, 150 * mm, FREE * mm, 1, 2,
+                    asks, List.of()))));
+        }
+        return new PlanProblem(List.of(new PlanTrunk("main", stops)), vehicles, 5 * mm,
+                List.of(Objective.EXCESS, Objective.COPPER, Objective.LENGTH));
+    }
+
     private static PlanProblem sized(int seed, int vehicles, int places, int spread) {
         long mm = 1_000_000;
         Random random = new Random(seed);

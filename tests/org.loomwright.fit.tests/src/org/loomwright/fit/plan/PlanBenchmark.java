@@ -2,63 +2,144 @@
 package org.loomwright.fit.plan;
 
 import java.io.IOException;
-import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
 import java.util.OptionalLong;
+import java.util.concurrent.TimeUnit;
 import java.util.function.IntFunction;
-import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import org.loomwright.quantity.Cancel;
 
 /**
- * Prints how long the seeded platforms take to plan: {@code [COUNT [SECONDS [FOLDER]]]}, so many of them, with slack
- * for so long at most; into the folder go their direct models, for a general solver to be timed with.
+ * Prints how long planning takes, by the wall clock, warm and in one thread:
+ *
+ * <ul>
+ * <li>{@code platforms [COUNT [SECONDS [CBC]]]}: so many seeded platforms, stiff and with slack, for so long at most.
+ * With CBC, the first level of the direct model is given to CBC right after each, for CBC seconds or 25 times what was
+ * taken here, whichever is more; where CBC did not prove it in that time, the ratio is one that it is above.
+ * <li>{@code fewest [DRAWINGS [PLACES [COUNT]]]}: how many harnesses serve drawings that differ by up to 340 mm.
+ * <li>{@code large [SECONDS]}: 500 drawings of 60 places, for so long at most.
+ * </ul>
  */
 public final class PlanBenchmark {
+
+    private static final double NANO = 1e9;
+    private static final double MM = 1e6;
+    private static final int TIMES = 25;
 
     private PlanBenchmark() {
     }
 
-    public static void main(String[] args) throws IOException {
-        int count = args.length > 0 ? Integer.parseInt(args[0]) : SeededPlatforms.COUNT;
-        long seconds = args.length > 1 ? Long.parseLong(args[1]) : 60;
-        time("stiff", count, RigidPlanner::new, SeededPlatforms::stiff);
-        time("slack", count, () -> {
-            long end = System.nanoTime() + seconds * 1_000_000_000;
-            return new HarnessPlanner(() -> System.nanoTime() > end);
-        }, SeededPlatforms::withSlack);
-        for (int seed = 0; args.length > 2 && seed < count; seed++) {
-            Files.writeString(Path.of(args[2], "stiff" + seed + ".lp"), new DirectModel(SeededPlatforms.stiff(seed))
-                    .text(OptionalLong.empty()));
-            Files.writeString(Path.of(args[2], "slack" + seed + ".lp"), new DirectModel(SeededPlatforms
-                    .withSlack(seed)).text(OptionalLong.empty()));
+    public static void main(String[] args) throws IOException, InterruptedException {
+        switch (args.length == 0 ? "platforms" : args[0]) {
+            case "fewest" -> fewest(number(args, 1, 50), number(args, 2, 6), number(args, 3, 5));
+            case "large" -> {
+                plan("stiff", 0, SeededPlatforms.of(0, 500, 60, false), number(args, 1, 60));
+                plan("slack", 0, SeededPlatforms.of(0, 500, 60, true), number(args, 1, 60));
+            }
+            default -> {
+                int count = number(args, 1, SeededPlatforms.COUNT);
+                platforms("stiff", count, number(args, 2, 60), number(args, 3, 0), SeededPlatforms::stiff);
+                platforms("slack", count, number(args, 2, 60), number(args, 3, 0), SeededPlatforms::withSlack);
+            }
         }
     }
 
-    private static void time(String name, int count, Supplier<Planner> planners, IntFunction<PlanProblem> problems) {
-        planners.get().plan(problems.apply(0), Cancel.NEVER);
-        planners.get().plan(problems.apply(1), Cancel.NEVER);
-        double[] seconds = new double[count];
-        double[] processor = new double[count];
+    private static int number(String[] args, int index, int otherwise) {
+        return args.length > index ? Integer.parseInt(args[index]) : otherwise;
+    }
+
+    private static void platforms(String name, int count, int most, int cbc, IntFunction<PlanProblem> problems)
+            throws IOException, InterruptedException {
         for (int seed = 0; seed < count; seed++) {
-            PlanProblem problem = problems.apply(seed);
-            long start = System.nanoTime();
-            long busy = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
-            HarnessPlan plan = planners.get().plan(problem, Cancel.NEVER);
-            seconds[seed] = (System.nanoTime() - start) / 1e9;
-            processor[seed] = (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - busy) / 1e9;
-            String found = plan.found().map(each -> each.excess() / 1e6 + " mm, " + each.copper() / 1e12 + " g"
-                    + (each.isBest() ? "" : ", at least " + each.bounds().excess() / 1e6 + " mm, "
-                            + Math.max(0, each.bounds().copper()) / 1e12 + " g"))
-                    .orElse("none");
-            System.out.printf("%s %d: %.3f s, processor %.3f s, %s%s %s%n", name, seed, seconds[seed],
-                    processor[seed], found, plan.settled() ? ""
-                    : " (not proved)", plan.work());
+            // once to warm up
+            new HarnessPlanner(within(most)).plan(problems.apply(seed), Cancel.NEVER);
+        }
+        double[] seconds = new double[count];
+        double[] ratios = new double[count];
+        List<Integer> above = new ArrayList<>();
+        for (int seed = 0; seed < count; seed++) {
+            seconds[seed] = plan(name, seed, problems.apply(seed), most);
+            if (cbc > 0) {
+                long limit = Math.max(cbc, (long) Math.ceil(TIMES * seconds[seed]));
+                double other = cbc(problems.apply(seed), limit);
+                if (other < 0) {
+                    above.add(seed);
+                }
+                ratios[seed] = (other < 0 ? limit : other) / seconds[seed];
+                System.out.printf("    CBC, first level: %s, ratio %s%.0f%n", other < 0 ? "not proved in " + limit
+                        + " s" : String.format("%.1f s", other), other < 0 ? "above " : "", ratios[seed]);
+            }
         }
         Arrays.sort(seconds);
-        Arrays.sort(processor);
-        System.out.printf("%s: median %.3f s, worst %.3f s, of the processor %.3f s and %.3f s%n", name,
-                seconds[count / 2], seconds[count - 1], processor[count / 2], processor[count - 1]);
+        System.out.printf("%s: median %.3f s, worst %.3f s%n", name, seconds[count / 2], seconds[count - 1]);
+        if (cbc > 0) {
+            Arrays.sort(ratios);
+            System.out.printf("%s, CBC to here: median %.0f, least %.0f; not proved by CBC: %s%n", name,
+                    ratios[count / 2], ratios[0], above);
+        }
+    }
+
+    private static Cancel within(int seconds) {
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(seconds);
+        return () -> System.nanoTime() > end;
+    }
+
+    private static double plan(String name, int seed, PlanProblem problem, int most) {
+        long start = System.nanoTime();
+        HarnessPlan plan = new HarnessPlanner(within(most)).plan(problem, Cancel.NEVER);
+        double seconds = (System.nanoTime() - start) / NANO;
+        String found = plan.found().map(each -> each.excess() / MM + " mm, " + each.copper() / MM / MM + " g, "
+                + each.length() / MM + " mm" + (each.isBest() ? ", proved" : ", at least " + each.bounds().excess() / MM
+                        + " mm, " + Math.max(0, each.bounds().copper()) / MM / MM + " g, "
+                        + Math.max(0, each.bounds().length()) / MM + " mm"))
+                .orElse("none");
+        System.out.printf("%s %d: %.3f s, %s, %s%n", name, seed, seconds, found, plan.work());
+        return seconds;
+    }
+
+    /** How long CBC takes for the least excess; negative when it did not prove it in time. */
+    private static double cbc(PlanProblem problem, long limit) throws IOException, InterruptedException {
+        Path folder = Files.createTempDirectory("planbenchmark");
+        Path model = folder.resolve("model.lp");
+        Path answer = folder.resolve("answer.txt");
+        Path log = folder.resolve("log.txt");
+        try {
+            Files.writeString(model, new DirectModel(problem).text(OptionalLong.empty()));
+            long start = System.nanoTime();
+            Process process = new ProcessBuilder(GeneralSolver.CBC.call(model, answer, limit)).redirectErrorStream(true)
+                    .redirectOutput(log.toFile()).start();
+            if (!process.waitFor(2 * limit, TimeUnit.SECONDS)) {
+                process.destroyForcibly().waitFor();
+            }
+            double seconds = (System.nanoTime() - start) / NANO;
+            boolean proved = Files.exists(answer) && Files.readString(answer).startsWith("Optimal ");
+            return proved ? seconds : -1;
+        } finally {
+            for (Path each : List.of(model, answer, log, folder)) {
+                Files.deleteIfExists(each);
+            }
+        }
+    }
+
+    private static void fewest(int drawings, int places, int count) {
+        for (int seed = 0; seed < count; seed++) {
+            PlanProblem problem = Instances.apart(seed, drawings, places);
+            List<BitSet> all = IntStream.range(0, drawings).mapToObj(each -> {
+                BitSet one = new BitSet();
+                one.set(each);
+                return one;
+            }).toList();
+            long start = System.nanoTime();
+            FewestHarnesses.Answer answer = FewestHarnesses.of(problem, all, new HarnessPlanner(), Cancel.NEVER);
+            System.out.printf("fewest %d: %.3f s, %d harnesses, fits none %d, %s, %d sets tried%n", seed,
+                    (System.nanoTime() - start) / NANO, answer.groups().size(), answer.alone().size(),
+                    answer.isClique() ? "proved by drawings of which no two go together"
+                            : answer.isFewest() ? "proved by exhaustion" : "not proved", answer.asked());
+        }
     }
 }

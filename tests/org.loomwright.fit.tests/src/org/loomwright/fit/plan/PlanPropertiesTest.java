@@ -11,10 +11,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import java.util.OptionalLong;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.loomwright.harness.Ours.Objective;
 import org.loomwright.quantity.Cancel;
@@ -206,20 +208,14 @@ class PlanPropertiesTest {
         assertTrue(conflicts > 50, conflicts + " conflicts");
     }
 
-    /** Every way to put the vehicles into groups is tried. */
+    /** The fewest groups by the least over all subsets, each of which is planned. */
     @Test
     void theFewestHarnessesAgreeWithExhaustion() {
         int several = 0;
         for (int seed = 0; seed < 60; seed++) {
             PlanProblem problem = Instances.apart(seed, 5, 3);
-            List<BitSet> drawings = IntStream.range(0, 5).mapToObj(v -> {
-                BitSet one = new BitSet();
-                one.set(v);
-                return one;
-            }).toList();
-            FewestHarnesses.Answer answer = FewestHarnesses.of(problem, drawings, new HarnessPlanner(),
-                    Cancel.NEVER);
-            int exhausted = groups(problem, 0, new ArrayList<>(), 5);
+            FewestHarnesses.Answer answer = fewest(problem);
+            int exhausted = groups(problem, 5);
             assertEquals(exhausted, answer.groups().size(), "seed " + seed);
             assertTrue(answer.apart().size() <= exhausted);
             several += exhausted > 1 ? 1 : 0;
@@ -227,20 +223,66 @@ class PlanPropertiesTest {
         assertTrue(several > 8, several + " of 60 need several");
     }
 
-    private static int groups(PlanProblem problem, int next, List<BitSet> groups, int count) {
-        if (next == count) {
-            return groups.stream().allMatch(group -> plan(Parts.vehicles(problem, group)).isPresent()) ? groups.size()
-                    : Integer.MAX_VALUE;
-        }
-        int best = Integer.MAX_VALUE;
-        for (int i = 0; i <= groups.size(); i++) {
-            List<BitSet> with = new ArrayList<>(groups.stream().map(each -> (BitSet) each.clone()).toList());
-            if (i == with.size()) {
-                with.add(new BitSet());
+    private static FewestHarnesses.Answer fewest(PlanProblem problem) {
+        List<BitSet> drawings = IntStream.range(0, problem.vehicles())
+                .mapToObj(v -> BitSet.valueOf(new long[] {1L << v})).toList();
+        return FewestHarnesses.of(problem, drawings, new HarnessPlanner(), Cancel.NEVER);
+    }
+
+    /** Drawings that quarrel in pairs at random: some need more harnesses than drawings of which no two go together. */
+    @Test
+    void theFewestHarnessesAgreeWhereDrawingsQuarrelInPairs() {
+        Random random = new Random(17);
+        int more = 0;
+        for (int round = 0; round < 60; round++) {
+            int count = 5 + round % 4;
+            List<int[]> pairs = new ArrayList<>();
+            for (int v = 1; v < count; v++) {
+                for (int u = 0; u < v; u++) {
+                    if (random.nextInt(100) < 55) {
+                        pairs.add(new int[] {u, v});
+                    }
+                }
             }
-            with.get(i).set(next);
-            best = Math.min(best, groups(problem, next + 1, with, count));
+            PlanProblem problem = Instances.quarrel(count, pairs);
+            FewestHarnesses.Answer answer = fewest(problem);
+            assertEquals(groups(problem, count), answer.groups().size(), "round " + round);
+            assertTrue(answer.isFewest());
+            more += answer.isClique() ? 0 : 1;
         }
-        return best;
+        assertTrue(more > 0, "each number is proved by drawings of which no two go together");
+    }
+
+    /**
+     * The graph of J. Mycielski (Sur le coloriage des graphes, Colloquium Mathematicum 3, 1955; from memory): eleven
+     * points, of no three of which each is joined to the others, and yet no three colours do.
+     */
+    @Tag("outside")
+    @Test
+    void fourHarnessesAreNeededThoughNoThreeDrawingsQuarrel() {
+        List<int[]> pairs = new ArrayList<>();
+        for (int i = 0; i < 5; i++) {
+            pairs.add(new int[] {i, (i + 1) % 5});
+            pairs.add(new int[] {5 + i, (i + 1) % 5});
+            pairs.add(new int[] {5 + i, (i + 4) % 5});
+            pairs.add(new int[] {5 + i, 10});
+        }
+        FewestHarnesses.Answer answer = fewest(Instances.quarrel(11, pairs));
+        assertEquals(4, answer.groups().size());
+        assertEquals(2, answer.apart().size());
+        assertTrue(answer.isFewest() && !answer.isClique());
+    }
+
+    private static int groups(PlanProblem problem, int count) {
+        int[] fewest = new int[1 << count];
+        boolean[] fits = new boolean[1 << count];
+        for (int set = 1; set < fewest.length; set++) {
+            fits[set] = plan(Parts.vehicles(problem, BitSet.valueOf(new long[] {set}))).isPresent();
+            fewest[set] = count + 1;
+            for (int group = set; group > 0; group = (group - 1) & set) {
+                fewest[set] = fits[group] ? Math.min(fewest[set], 1 + fewest[set & ~group]) : fewest[set];
+            }
+        }
+        return fewest[fewest.length - 1];
     }
 }

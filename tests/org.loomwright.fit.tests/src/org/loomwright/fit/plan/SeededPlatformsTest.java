@@ -32,6 +32,16 @@ class SeededPlatformsTest {
         }
     }
 
+    /** The hardest of the platforms with slack are proved at all levels, within so many programs. */
+    @Test
+    void theHardestPlatformsAreProved() {
+        for (int seed : List.of(1, 10, 16)) {
+            HarnessPlan plan = new HarnessPlanner().plan(SeededPlatforms.withSlack(seed), Cancel.NEVER);
+            assertTrue(plan.settled() && plan.found().orElseThrow().isBest(), "seed " + seed);
+            assertTrue(plan.work().programs() <= 12_000, "seed " + seed + ": " + plan.work());
+        }
+    }
+
     /** With slack, tucks are eliminated: ten times the vehicles ask for hardly more programs and nodes. */
     @Test
     void tenTimesTheVehiclesAreHardlyMorePrograms() {
