@@ -121,7 +121,7 @@ check 'small inputs get start-up flags' small_input
 large_input() {
     mkdir -p "$work/large"
     head -c 2100000 /dev/zero | tr '\0' 'x' > "$work/large/big.loom"
-    loom flags "$work/large" && ! grep -q 'TieredStopAtLevel' "$work/out"
+    loom flags "$work/large" && ! grep -q 'TieredStopAtLevel=' "$work/out" && grep -q 'ParallelGC' "$work/out"
 }
 check 'large inputs get throughput flags' large_input
 

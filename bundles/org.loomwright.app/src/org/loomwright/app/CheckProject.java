@@ -78,9 +78,21 @@ public final class CheckProject {
     private Checked anew(ProjectPlace place, Settings settings, int threads, Cancel cancel, Progress progress)
             throws BadCall {
         Opened opened = new OpenProject(reader.get(), threads).open(place, cancel, progress);
-        Report report = engine.apply(threads).check(opened.project(), settings, cancel, progress);
+        Report report = cache.isPresent() ? remembering(cache.get(), opened, settings, threads, cancel, progress)
+                : engine.apply(threads).check(opened.project(), settings, cancel, progress);
         List<Finding> findings = report.findings().stream().map(Finding::inWords).toList();
         return Checked.of(opened, new Report(findings, report.work()));
+    }
+
+    /** Checks what is not known to be silent from a check of a project that differs in some drawings. */
+    private Report remembering(ReportCache cache, Opened opened, Settings settings, int threads, Cancel cancel,
+            Progress progress) {
+        RuleEngine.Answered answered = engine.apply(threads).check(opened.project(), settings, cache::silences, cancel,
+                progress);
+        if (!answered.silences().isEmpty()) {
+            cache.keepSilences(answered.scope(), answered.silences());
+        }
+        return answered.report();
     }
 
     /** The bytes of all files by name; empty when one cannot be read or is too large, and then nothing is kept. */

@@ -95,6 +95,14 @@ public final class Condition {
     }
 
     /**
+     * Returns a text for machines that conditions of equal choices share, in this run and in any other, exactly if they
+     * hold for the same vehicles.
+     */
+    public String canonical() {
+        return vehicles.canonical(this);
+    }
+
+    /**
      * Returns the shortest words for it; see {@link Wording} for what short means. Exact while the axes that
      * constraints tie to its support span at most 16,384 combinations, else exact on its support while that does.
      * Irredundant beyond, and where the exact search comes upon more than 500 widest terms, 1,000 smallest sets of

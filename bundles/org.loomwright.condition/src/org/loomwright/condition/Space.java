@@ -129,6 +129,10 @@ final class Space {
         return Collections.unmodifiableSet(support);
     }
 
+    String canonical(int node) {
+        return diagram.canonical(node);
+    }
+
     Wording wording(int node) {
         if (node == NONE || node == possible) {
             Expression always = new Expression.Always();

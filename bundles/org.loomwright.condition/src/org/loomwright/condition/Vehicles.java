@@ -190,6 +190,10 @@ public final class Vehicles {
         return guarded(() -> space.support(node(condition)));
     }
 
+    String canonical(Condition condition) {
+        return guarded(() -> space.canonical(node(condition)));
+    }
+
     Wording wording(Condition condition) {
         return guarded(() -> space.wording(node(condition)));
     }

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BiConsumer;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -70,18 +71,32 @@ public final class BookRuleEngine implements RuleEngine {
         return check(project, settings, Memory.none(), cancel, progress).report();
     }
 
+    @Override
+    public Answered check(Project project, Settings settings, Function<String, Silences> known, Cancel cancel,
+            Progress progress) {
+        Prints prints = new Prints(project);
+        Hearing hearing = new Hearing(prints, known.apply(prints.common()));
+        Report report = check(project, settings, Memory.none(), Optional.of(hearing), cancel, progress).report();
+        return new Answered(report, prints.common(), hearing.silences());
+    }
+
     /**
      * Checks a project, asking rules only about what is not the same as in an earlier check.
      *
      * @throws org.loomwright.quantity.Cancelled if it was cancelled; the memory is as good as before
      */
     public Checked check(Project project, Settings settings, Memory memory, Cancel cancel, Progress progress) {
+        return check(project, settings, memory, Optional.empty(), cancel, progress);
+    }
+
+    private Checked check(Project project, Settings settings, Memory memory, Optional<Hearing> hearing, Cancel cancel,
+            Progress progress) {
         List<String> names = Memory.names(project);
         Set<String> drawings = project.drawings().stream().map(WiringView::name).collect(Collectors.toSet());
         Shapes shapes = memory.shapes(project, cancel);
         Joining joining = new Joining();
         Units units = new Units(project, memory);
-        Work work = new Work(drawings::contains, shapes, cancel, progress);
+        Work work = new Work(drawings::contains, shapes, hearing, cancel, progress);
         Map<String, Found> found = new HashMap<>();
         List<Found> inOrder = new ArrayList<>();
         for (Unit unit : units.list(cancel, (platform, why) -> joining.tooMany("the connections of "
@@ -132,15 +147,18 @@ public final class BookRuleEngine implements RuleEngine {
     private final class Work {
         private final Predicate<String> drawing;
         private final Shapes shapes;
+        private final Optional<Hearing> hearing;
         private final Cancel cancel;
         private final Progress progress;
         private final List<Runnable> pieces = new ArrayList<>();
         private final AtomicLong done = new AtomicLong();
         private final AtomicLong asked = new AtomicLong();
 
-        Work(Predicate<String> drawing, Shapes shapes, Cancel cancel, Progress progress) {
+        Work(Predicate<String> drawing, Shapes shapes, Optional<Hearing> hearing, Cancel cancel,
+                Progress progress) {
             this.drawing = drawing;
             this.shapes = shapes;
+            this.hearing = hearing;
             this.cancel = cancel;
             this.progress = progress;
         }
@@ -190,10 +208,16 @@ public final class BookRuleEngine implements RuleEngine {
             if (known.isPresent()) {
                 return known.get();
             }
+            String name = unit.name() + " " + index;
+            Optional<Found.Answer> silent = hearing.flatMap(each -> each.known(name, unit.inputs(), shapes.checked()));
+            if (silent.isPresent()) {
+                return silent.get();
+            }
             Found.Answer answer = new Found.Answer(new Reads(), new Outcome());
             pieces.add(() -> {
                 progress.report("checking " + about.words(), done.getAndIncrement(), pieces.size());
                 question.accept(answer.reads(), answer.outcome());
+                hearing.ifPresent(each -> each.heard(name, unit.inputs(), answer));
             });
             return answer;
         }

@@ -34,6 +34,18 @@ final class Outcome {
         tooMany.add(cut);
     }
 
+    /** What a question came to that no rule had anything to say to. */
+    static Outcome silent(Silence silence) {
+        Outcome outcome = new Outcome();
+        outcome.targets = silence.targets();
+        outcome.checks = silence.checks();
+        return outcome;
+    }
+
+    boolean isSilent() {
+        return drafts.isEmpty() && tooMany.isEmpty();
+    }
+
     long targets() {
         return targets;
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.rules;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -21,6 +22,16 @@ final class Reads {
     /** Notes that a drawing or harness was asked for, and what was found under that name. */
     void wiring(String name, Optional<WiringView> found) {
         wirings.putIfAbsent(name, found);
+    }
+
+    /** Returns whether the project as a whole was asked for. */
+    boolean isEverything() {
+        return everything;
+    }
+
+    /** Returns the names of the drawings and harnesses that were asked for, in order. */
+    List<String> names() {
+        return wirings.keySet().stream().sorted().toList();
     }
 
     /** Returns whether another project gives the same answers, so that what was found still holds there. */

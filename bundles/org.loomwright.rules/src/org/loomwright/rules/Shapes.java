@@ -158,16 +158,24 @@ public final class Shapes {
     public static final class Shape {
         private final HarnessTree tree;
         private final NodeSpots spots;
-        private final List<RoutedWire> wires;
-        private final Map<WireView, RoutedWire> byWire = new IdentityHashMap<>();
+        private List<RoutedWire> wires;
+        private Map<WireView, RoutedWire> byWire;
         private List<Section> all;
         private Map<WireView, List<Section>> sections;
 
         private Shape(WiringView view) {
             tree = HarnessTree.of(view);
             spots = NodeSpots.of(tree);
-            wires = RoutedWire.all(tree, spots);
-            wires.forEach(wire -> byWire.put(wire.wire(), wire));
+        }
+
+        private List<RoutedWire> wires() {
+            if (wires == null) {
+                Map<WireView, RoutedWire> laid = new IdentityHashMap<>();
+                wires = RoutedWire.all(tree, spots);
+                wires.forEach(wire -> laid.put(wire.wire(), wire));
+                byWire = laid;
+            }
+            return wires;
         }
 
         /** Returns its trunks and branches. */
@@ -181,14 +189,15 @@ public final class Shapes {
         }
 
         /** Returns the way of a wire of it. */
-        public RoutedWire route(WireView wire) {
+        public synchronized RoutedWire route(WireView wire) {
+            wires();
             return byWire.get(wire);
         }
 
         /** Returns all its stretches, run by run in source order, with all that lies in them in some vehicle. */
         public synchronized List<Section> sections() {
             if (all == null) {
-                all = new Bundles().of(tree, wires, tree.vehicles()).sections();
+                all = new Bundles().of(tree, wires(), tree.vehicles()).sections();
             }
             return all;
         }

@@ -46,6 +46,24 @@ class EnumerationTest {
         return BigInteger.valueOf(list.size());
     }
 
+    /** Texts for machines are equal exactly for the same vehicles, also in another run, which asks other things first. */
+    @Test
+    void canonicalTexts() {
+        onRandomPlatforms((platform, vehicles, enumeration) -> {
+            Vehicles another = Vehicles.of(platform.choices());
+            Map<String, List<?>> meant = new HashMap<>();
+            for (int i = 0; i < 10; i++) {
+                Expression expression = platform.expression(3);
+                resolve(another, platform.expression(2));
+                String text = resolve(vehicles, expression).canonical();
+                assertEquals(text, resolve(another, expression).canonical());
+                List<?> now = enumeration.with(expression);
+                assertEquals(now, meant.computeIfAbsent(text, key -> now), "the same text for other vehicles");
+            }
+            assertEquals(meant.size(), new HashSet<>(meant.values()).size(), "two texts for the same vehicles");
+        });
+    }
+
     @Test
     void counts() {
         onRandomPlatforms((platform, vehicles, enumeration) -> {

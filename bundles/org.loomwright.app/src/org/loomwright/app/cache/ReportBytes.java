@@ -2,10 +2,8 @@
 package org.loomwright.app.cache;
 
 import java.math.BigInteger;
-import java.nio.ByteBuffer;
 import java.util.List;
 import java.util.Optional;
-import java.util.zip.CRC32;
 import org.loomwright.app.Contents;
 import org.loomwright.harness.Span;
 import org.loomwright.harness.TextEdit;
@@ -13,10 +11,9 @@ import org.loomwright.rules.Finding;
 import org.loomwright.rules.Report;
 import org.loomwright.rules.Severity;
 
-/** Reports as bytes: eight bytes with a checksum (CRC-32), then all figures and texts in a fixed order. */
+/** Reports as bytes: a checksum, then all figures and texts in a fixed order. */
 final class ReportBytes {
 
-    private static final int HEAD = Long.BYTES;
     private static final List<Severity> SEVERITIES = List.of(Severity.values());
     private static final List<Finding.Acceptance.How> WAYS = List.of(Finding.Acceptance.How.values());
 
@@ -32,17 +29,16 @@ final class ReportBytes {
         Report.Work work = kept.report().work();
         out.number(work.targets()).number(work.checks()).number(work.drafts());
         out.list(kept.report().findings(), ReportBytes::pack);
-        byte[] body = out.bytes();
-        return ByteBuffer.allocate(HEAD + body.length).putLong(checksum(body, 0)).put(body).array();
+        return Checksum.before(out.bytes());
     }
 
     /** Unpacks a report; empty when the bytes are damaged. */
     static Optional<Kept> unpack(byte[] bytes) {
-        if (bytes.length <= HEAD || ByteBuffer.wrap(bytes).getLong() != checksum(bytes, HEAD)) {
+        if (!Checksum.holds(bytes)) {
             return Optional.empty();
         }
         try {
-            Unpacking in = new Unpacking(bytes, HEAD);
+            Unpacking in = new Unpacking(bytes, Checksum.LENGTH);
             Contents contents = new Contents(in.small(), in.small(), in.small(), in.small(), in.text());
             Report.Work work = new Report.Work(in.number(), in.number(), in.number());
             Report report = new Report(in.list(ReportBytes::finding), work);
@@ -50,12 +46,6 @@ final class ReportBytes {
         } catch (RuntimeException e) {
             return Optional.empty();
         }
-    }
-
-    private static long checksum(byte[] bytes, int from) {
-        CRC32 sum = new CRC32();
-        sum.update(bytes, from, bytes.length - from);
-        return sum.getValue();
     }
 
     private static void pack(Packing out, Finding finding) {

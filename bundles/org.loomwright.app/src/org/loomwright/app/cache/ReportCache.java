@@ -15,6 +15,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.loomwright.rules.Settings;
+import org.loomwright.rules.Silence;
+import org.loomwright.rules.Silences;
 
 /**
  * A folder of reports. Whatever goes wrong with it is no matter: a report that cannot be read is made anew, one that
@@ -27,6 +29,7 @@ public final class ReportCache {
     public static final long USUAL_BOUND = 64L << 20;
 
     private static final String ENDING = ".report";
+    private static final String SILENCES = ".silences";
     private static final String DRAFT = ".part";
     private static final Duration ABANDONED = Duration.ofHours(1);
 
@@ -56,43 +59,56 @@ public final class ReportCache {
 
     /** Returns the report of that name; empty when there is none or it is damaged. */
     public Optional<Kept> find(String key) {
-        Path file = file(key);
+        return read(key + ENDING).flatMap(ReportBytes::unpack);
+    }
+
+    /** Keeps a report. */
+    public void keep(String key, Kept kept) {
+        write(key + ENDING, ReportBytes.pack(kept));
+    }
+
+    /** Returns which questions of a scope are known to have no answer; none when nothing is kept or it is damaged. */
+    public Silences silences(String scope) {
+        return read(ReportKey.of(tool, scope) + SILENCES).flatMap(SilenceBytes::unpack).map(Silences::new)
+                .orElse(Silences.NONE);
+    }
+
+    /** Keeps them in place of those that were kept for the scope. */
+    public void keepSilences(String scope, List<Silence> silences) {
+        write(ReportKey.of(tool, scope) + SILENCES, SilenceBytes.pack(silences));
+    }
+
+    private Optional<byte[]> read(String name) {
+        Path file = folder.resolve(name);
         try {
             if (!Files.isRegularFile(file)) {
                 return Optional.empty();
             }
-            Optional<Kept> kept = ReportBytes.unpack(Files.readAllBytes(file));
-            if (kept.isPresent()) {
-                touch(file);
-            }
-            return kept;
+            byte[] bytes = Files.readAllBytes(file);
+            touch(file);
+            return Optional.of(bytes);
         } catch (IOException | RuntimeException e) {
             return Optional.empty();
         }
     }
 
-    /** Keeps a report. */
-    public void keep(String key, Kept kept) {
-        byte[] bytes = ReportBytes.pack(kept);
+    private void write(String name, byte[] bytes) {
         if (bytes.length > bound) {
             return;
         }
         Path draft = null;
         try {
             Files.createDirectories(folder);
-            draft = Files.createTempFile(folder, key, DRAFT);
+            draft = Files.createTempFile(folder, name, DRAFT);
             Files.write(draft, bytes);
-            Files.move(draft, file(key), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            Files.move(draft, folder.resolve(name), StandardCopyOption.ATOMIC_MOVE,
+                    StandardCopyOption.REPLACE_EXISTING);
             bound();
         } catch (IOException | RuntimeException e) {
             if (draft != null) {
                 delete(draft);
             }
         }
-    }
-
-    private Path file(String key) {
-        return folder.resolve(key + ENDING);
     }
 
     private static void touch(Path file) {
@@ -131,7 +147,7 @@ public final class ReportCache {
     /** A report as it lies there; none for other files, for one that is gone, and for a draft, which may go at once. */
     private static Optional<Entry> entry(Path file) {
         String name = file.getFileName().toString();
-        if (!name.endsWith(ENDING) && !name.endsWith(DRAFT)) {
+        if (!name.endsWith(ENDING) && !name.endsWith(SILENCES) && !name.endsWith(DRAFT)) {
             return Optional.empty();
         }
         try {

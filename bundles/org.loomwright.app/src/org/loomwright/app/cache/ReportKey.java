@@ -37,6 +37,11 @@ final class ReportKey {
         }
     }
 
+    /** The name of what is known of a scope: 64 hexadecimal digits. */
+    static String of(String tool, String scope) {
+        return of(tool, Map.of(scope, new byte[0]), Settings.TIMELESS);
+    }
+
     /** The length goes first, so that no two lists of pieces run together into the same bytes. */
     private static void add(byte[] bytes, MessageDigest digest) {
         for (int shift = 24; shift >= 0; shift -= 8) {

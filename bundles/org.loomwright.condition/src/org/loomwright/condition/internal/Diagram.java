@@ -169,6 +169,32 @@ public final class Diagram {
     }
 
     /**
+     * Returns a text that two functions over the same axes share exactly if they are the same, whatever was computed
+     * before. Linear in the nodes of the function.
+     */
+    public String canonical(int node) {
+        StringBuilder text = new StringBuilder();
+        Map<Integer, Integer> numbers = new HashMap<>();
+        numbers.put(0, 0);
+        numbers.put(TRUE, TRUE);
+        return text.append(canonical(node, numbers, text)).toString();
+    }
+
+    /** Writes what is below a node, then the node, and returns its number. */
+    private int canonical(int node, Map<Integer, Integer> numbers, StringBuilder text) {
+        Integer known = numbers.get(node);
+        if (known != null) {
+            return known;
+        }
+        int low = canonical(build.bddLow(node), numbers, text);
+        int high = canonical(build.bddHigh(node), numbers, text);
+        text.append(level(node)).append('?').append(high).append(':').append(low).append(' ');
+        int number = numbers.size();
+        numbers.put(node, number);
+        return number;
+    }
+
+    /**
      * Returns what is left of a function when an axis has a member; meaningful only if no axis before it is left in the
      * function. The result has no meaning for the axis itself and must not be used as a function of all points.
      */

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.loomwright.condition.Condition;
 import org.loomwright.condition.Expression;
@@ -38,6 +39,9 @@ final class WiringLinker {
     private final Set<String> colours;
     private final Map<String, Node.Kind> ends = new HashMap<>();
     private final Map<String, Name> endNames = new HashMap<>();
+    private final Set<String> places;
+    private final Set<String> runNames;
+    private Set<String> points;
 
     WiringLinker(Problems problems, Facts facts, Wiring wiring, PlatformView platform, Condition when,
             List<String> covers, Map<String, Wiring> wirings, Set<String> colours) {
@@ -50,6 +54,10 @@ final class WiringLinker {
         this.covers = covers;
         this.wirings = wirings;
         this.colours = colours;
+        this.places = platform.platform().places().stream().map(place -> place.name().text())
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+        this.runNames = wiring.runs().stream().map(run -> run.name().text())
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     WiringView link() {
@@ -64,7 +72,7 @@ final class WiringLinker {
         wiring.studs().forEach(each -> studs.putIfAbsent(each.name().text(), stud(each)));
         Map<String, DeviceView> devices = new LinkedHashMap<>();
         for (Device each : wiring.devices()) {
-            facts.known("place", each.place(), places());
+            facts.known("place", each.place(), places);
             devices.putIfAbsent(each.name().text(), facts.device(owner, each, when));
         }
         Map<String, WiringView.SpliceView> splices = new LinkedHashMap<>();
@@ -105,26 +113,30 @@ final class WiringLinker {
         }
     }
 
-    private List<String> places() {
-        return platform.platform().places().stream().map(place -> place.name().text()).toList();
-    }
-
     private List<String> branches() {
         return wiring.runs(Run.Kind.BRANCH).stream().map(run -> run.name().text()).toList();
     }
 
+    /** The names that a place along the harness can be counted from. Put together once: every splice asks for them. */
     private Set<String> points() {
+        if (points == null) {
+            points = listPoints();
+        }
+        return points;
+    }
+
+    private Set<String> listPoints() {
         Set<String> names = new LinkedHashSet<>();
         wiring.runs().forEach(run -> run.breakouts().forEach(each -> names.add(each.name().text())));
         names.addAll(branches());
         wiring.runs().forEach(run -> run.to().ifPresent(to -> names.add(to.text())));
-        wiring.datum().map(Ref::text).ifPresent(datum -> names.addAll(places().contains(datum) ? List.of(datum)
-                : places())); // a slip in the datum is reported there, and not again wherever its right name stands
+        wiring.datum().map(Ref::text).ifPresent(datum -> names.addAll(places.contains(datum) ? List.of(datum)
+                : places)); // a slip in the datum is reported there, and not again wherever its right name stands
         return names;
     }
 
     private void runs() {
-        facts.known("place", wiring.datum(), places());
+        facts.known("place", wiring.datum(), places);
         facts.known("position", wiring.position(),
                 platform.platform().positions().stream().map(each -> each.name().text()).toList());
         Map<String, Name> seen = new HashMap<>();
@@ -137,7 +149,7 @@ final class WiringLinker {
                 }
             });
             facts.known("point", run.from(), points());
-            facts.known("place", run.to(), places());
+            facts.known("place", run.to(), places);
             List<String> own = run.breakouts().stream().map(each -> each.name().text()).toList();
             run.breakouts().forEach(each -> facts.known("breakout", each.after(), own));
             run.slacks().forEach(each -> facts.known("breakout", Optional.of(each.before()), own));
@@ -146,12 +158,12 @@ final class WiringLinker {
 
     private void location(org.loomwright.harness.Location location) {
         facts.known("point", location.point(), points());
-        facts.known("trunk or branch", location.run(), wiring.runs().stream().map(run -> run.name().text()).toList());
+        facts.known("trunk or branch", location.run(), runNames);
     }
 
     private ConnectorView connector(Connector connector) {
         Condition present = facts.condition(connector.when(), connector.span(), when);
-        facts.known("place", connector.place(), places());
+        facts.known("place", connector.place(), places);
         facts.known("branch", connector.branch(), branches());
         connector.covers().forEach(ref -> facts.known("drawing", Optional.of(ref), wirings.keySet()));
         connector.cavities().forEach(each -> {
@@ -193,7 +205,7 @@ final class WiringLinker {
     }
 
     private WiringView.StudView stud(Wiring.Stud stud) {
-        facts.known("place", stud.place(), places());
+        facts.known("place", stud.place(), places);
         facts.known("branch", stud.branch(), branches());
         facts.known("ground", stud.ground(),
                 platform.platform().grounds().stream().map(each -> each.name().text()).toList());
@@ -269,10 +281,10 @@ final class WiringLinker {
     }
 
     private void ours() {
-        wiring.ours().settings().forEach(each -> facts.known("place", each.place(), places()));
+        wiring.ours().settings().forEach(each -> facts.known("place", each.place(), places));
         wiring.ours().caps().forEach(each -> {
             facts.known("branch", Optional.of(each.branch()), branches());
-            facts.known("place", each.parkedAt(), places());
+            facts.known("place", each.parkedAt(), places);
             facts.condition(each.when(), each.span(), when);
         });
         for (Circuit circuit : wiring.circuits()) {

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -20,12 +21,15 @@ import org.loomwright.lang.SourceReader;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.Progress;
 import org.loomwright.rules.Report;
+import org.loomwright.rules.RuleEngine;
 import org.loomwright.rules.Settings;
+import org.loomwright.rules.Silences;
 import org.loomwright.rules.standard.StandardRules;
 
 /**
  * Edits a project at random: files are damaged, mended, taken away, put back and copied. After each edit the report of
- * the session has to be the one of all files read, joined and checked from the start.
+ * the session has to be the one of all files read, joined and checked from the start, and so has that of a check which
+ * knows from the one before to which questions there was no answer.
  */
 final class EditFuzz {
 
@@ -52,13 +56,16 @@ final class EditFuzz {
         SortedMap<String, byte[]> texts = new TreeMap<>(originals);
         EditSession session = new EditSession(reader, 1, StandardRules.engine(threads), Settings.TIMELESS);
         List<String> faults = new ArrayList<>();
+        Map<String, Silences> silences = new HashMap<>();
         texts.forEach((name, bytes) -> session.edit(name, bytes, Cancel.NEVER));
         compare("seed " + seed + ", opened", session.report(), full(texts), faults);
         List<String> names = List.copyOf(originals.keySet());
         for (int i = 0; i < edits; i++) {
             String name = names.get(random.nextInt(names.size()));
-            String what = edit(session, texts, name, random);
-            compare("seed " + seed + ", edit " + i + ": " + what, session.report(), full(texts), faults);
+            String what = "seed " + seed + ", edit " + i + ": " + edit(session, texts, name, random);
+            Report full = full(texts);
+            compare(what, session.report(), full, faults);
+            compare(what + ", what was silent not asked", remembering(texts, silences, threads), full, faults);
         }
         return faults;
     }
@@ -95,10 +102,20 @@ final class EditFuzz {
     }
 
     private Report full(Map<String, byte[]> texts) {
+        return StandardRules.engine().check(project(texts), Settings.TIMELESS, Cancel.NEVER, Progress.NONE);
+    }
+
+    private Project project(Map<String, byte[]> texts) {
         List<Source> sources = new ArrayList<>();
         texts.forEach((name, bytes) -> sources.add(reader.read(name, bytes)));
-        return StandardRules.engine().check(Project.link(sources, shelf), Settings.TIMELESS,
-                Cancel.NEVER, Progress.NONE);
+        return Project.link(sources, shelf);
+    }
+
+    private Report remembering(Map<String, byte[]> texts, Map<String, Silences> silences, int threads) {
+        RuleEngine.Answered answered = StandardRules.engine(threads).check(project(texts), Settings.TIMELESS,
+                scope -> silences.getOrDefault(scope, Silences.NONE), Cancel.NEVER, Progress.NONE);
+        silences.put(answered.scope(), new Silences(answered.silences()));
+        return answered.report();
     }
 
     private static void compare(String when, Report incremental, Report full, List<String> faults) {

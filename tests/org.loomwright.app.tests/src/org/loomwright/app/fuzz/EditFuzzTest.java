@@ -12,7 +12,7 @@ import org.loomwright.app.Repository;
 /** A short run of {@link EditFuzz}; the long one is started by hand. */
 class EditFuzzTest {
 
-    private static final int EDITS = 25;
+    private static final int EDITS = 15;
 
     @ParameterizedTest
     @CsvSource({"orrin, 1, 1", "orrin, 2, 2", "trailer, 3, 8"})
