@@ -60,7 +60,7 @@ public final class CheckProject {
             throws BadCall {
         Optional<Map<String, byte[]>> files = cache.isPresent() ? files(place, cancel) : Optional.empty();
         if (files.isEmpty()) {
-            return anew(place, settings, threads, cancel, progress);
+            return anew(place, settings, Optional.empty(), threads, cancel, progress);
         }
         String key = cache.get().key(files.get(), settings);
         Optional<Kept> kept = cache.get().find(key);
@@ -69,28 +69,28 @@ public final class CheckProject {
         }
         List<Input> inputs = new ArrayList<>();
         files.get().forEach((name, bytes) -> inputs.add(Input.of(name, bytes)));
-        Checked checked = anew(new ProjectPlace(place.name(), place.root(), place.prefix(), inputs), settings, threads,
-                cancel, progress);
+        Checked checked = anew(new ProjectPlace(place.name(), place.root(), place.prefix(), inputs), settings, cache,
+                threads, cancel, progress);
         cache.get().keep(key, new Kept(checked.contents(), checked.all()));
         return checked;
     }
 
-    private Checked anew(ProjectPlace place, Settings settings, int threads, Cancel cancel, Progress progress)
-            throws BadCall {
+    private Checked anew(ProjectPlace place, Settings settings, Optional<ReportCache> memory, int threads,
+            Cancel cancel, Progress progress) throws BadCall {
         Opened opened = new OpenProject(reader.get(), threads).open(place, cancel, progress);
-        Report report = cache.isPresent() ? remembering(cache.get(), opened, settings, threads, cancel, progress)
+        Report report = memory.isPresent() ? remembering(memory.get(), opened, settings, threads, cancel, progress)
                 : engine.apply(threads).check(opened.project(), settings, cancel, progress);
         List<Finding> findings = report.findings().stream().map(Finding::inWords).toList();
         return Checked.of(opened, new Report(findings, report.work()));
     }
 
     /** Checks what is not known to be silent from a check of a project that differs in some drawings. */
-    private Report remembering(ReportCache cache, Opened opened, Settings settings, int threads, Cancel cancel,
+    private Report remembering(ReportCache memory, Opened opened, Settings settings, int threads, Cancel cancel,
             Progress progress) {
-        RuleEngine.Answered answered = engine.apply(threads).check(opened.project(), settings, cache::silences, cancel,
-                progress);
+        RuleEngine.Answered answered = engine.apply(threads).check(opened.project(), settings, memory::silences,
+                cancel, progress);
         if (!answered.silences().isEmpty()) {
-            cache.keepSilences(answered.scope(), answered.silences());
+            memory.keepSilences(answered.scope(), answered.silences());
         }
         return answered.report();
     }

@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicIntegerArray;
+import java.util.function.IntFunction;
 
 /** Does pieces of work with several threads, the caller's among them. */
 final class Crew {
@@ -17,32 +19,40 @@ final class Crew {
     }
 
     /**
-     * Does all pieces, each once, beginning with the first ones. When one throws, no further one is begun and the same
-     * is thrown here.
+     * Does all pieces, each once. Each thread begins at a place of its own and goes round from there: neighbours often
+     * need the same thing, and the second one to ask for it waits while it is worked out. When one throws, no further
+     * one is begun and the same is thrown here.
      *
      * @param threads the most threads to use, at least 1
      */
     static void work(List<Runnable> pieces, int threads) {
-        AtomicInteger next = new AtomicInteger();
-        Runnable all = () -> {
+        int size = pieces.size();
+        AtomicIntegerArray taken = new AtomicIntegerArray(size);
+        AtomicBoolean failed = new AtomicBoolean();
+        IntFunction<Runnable> from = first -> () -> {
+            boolean done = false;
             try {
-                for (int i = next.getAndIncrement(); i < pieces.size(); i = next.getAndIncrement()) {
-                    pieces.get(i).run();
+                for (int i = 0; i < size && !failed.get(); i++) {
+                    int piece = (first + i) % size;
+                    if (taken.compareAndSet(piece, 0, 1)) {
+                        pieces.get(piece).run();
+                    }
                 }
+                done = true;
             } finally {
-                next.addAndGet(pieces.size());
+                failed.compareAndSet(false, !done);
             }
         };
         List<FutureTask<Void>> others = new ArrayList<>();
-        for (int i = 1; i < threads && pieces.size() >= WORTH_SHARING; i++) {
-            FutureTask<Void> other = new FutureTask<>(all, null);
+        for (int i = 1; i < threads && size >= WORTH_SHARING; i++) {
+            FutureTask<Void> other = new FutureTask<>(from.apply((int) ((long) size * i / threads)), null);
             others.add(other);
             Thread thread = new Thread(other, "rules " + i);
             thread.setDaemon(true);
             thread.start();
         }
         try {
-            all.run();
+            from.apply(0).run();
         } finally {
             for (FutureTask<Void> other : others) {
                 join(other);
