@@ -66,10 +66,14 @@ final class DirectModel {
         String side = "y" + ask.vehicle() + "x" + k;
         binaries.add(side);
         double spare = ask.spare() / MM;
-        // the two sides differ by twice the run along the trunk, which is limited
-        double big = 2 * branch.backLimit() / MM;
-        row(c + minusT + " - e + " + big + " " + side, "<=", big - plus - s + spare);
-        row(c + " + " + t + " - e - " + big + " " + side, "<=", s - plus + spare);
+        // the two sides differ by twice the run along the trunk, which the places of all vehicles limit
+        double first = branch.asks().stream().mapToLong(Ask::station).max().orElse(0) / MM;
+        double last = branch.asks().stream().mapToLong(Ask::station).min().orElse(0) / MM + slackSum;
+        double back = branch.backLimit() / MM;
+        double before = 2 * Math.clamp(s - first + back + slackSum, 0, back);
+        double behind = 2 * Math.clamp(last + back - s, 0, back);
+        row(c + minusT + " - e + " + before + " " + side, "<=", before - plus - s + spare);
+        row(c + " + " + t + " - e - " + behind + " " + side, "<=", s - plus + spare);
     }
 
     private void row(String left, String relation, double right) {

@@ -13,10 +13,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.loomwright.quantity.Cancel;
 
-/** CBC solves the direct mixed-integer model, which has nothing in common with the dynamic programme. */
+/**
+ * CBC and GLPK solve the direct mixed-integer model, which has nothing in common with the planner, each within 5 s of
+ * the processor: 6 to 10 vehicles and 4 to 6 places, the least excess and under it the least copper.
+ */
 class DirectModelTest {
 
     private static final int INSTANCES = 50;
+    /** GLPK does not prove the least excess of this one with slack in 50 s either; another stands in for it. */
+    private static final int NOT_BY_GLPK = 26;
     private static final double MM = 1e6;
 
     @TempDir
@@ -38,7 +43,10 @@ class DirectModelTest {
     @EnumSource
     void aGeneralSolverFindsTheSameWithSlack(GeneralSolver solver) throws IOException, InterruptedException {
         assumeTrue(solver.isThere(), solver + " is not installed");
-        for (int seed = 0; seed < INSTANCES; seed++) {
+        for (int seed = 0; seed < INSTANCES + 1; seed++) {
+            if (seed == NOT_BY_GLPK && solver == GeneralSolver.GLPK) {
+                continue;
+            }
             agrees(solver, Instances.ordinaryWithSlack(seed, 6 + seed % 5, 4 + seed % 3), new HarnessPlanner(), seed);
         }
     }
@@ -48,8 +56,8 @@ class DirectModelTest {
         HarnessPlan.Solution found = planner.plan(problem, Cancel.NEVER).found().orElseThrow();
         DirectModel model = new DirectModel(problem);
         double excess = solver.optimum(model.text(OptionalLong.empty()), folder);
-        assertEquals(excess, found.excess() / MM, 1e-4, "excess, seed " + seed);
+        assertEquals(excess, found.excess() / MM, 1e-4, solver + ", excess, seed " + seed);
         double copper = solver.optimum(model.text(OptionalLong.of(found.excess())), folder);
-        assertEquals(copper, found.copper() / MM, 1e-6 * copper, "copper, seed " + seed);
+        assertEquals(copper, found.copper() / MM, 1e-6 * copper, solver + ", copper, seed " + seed);
     }
 }

@@ -19,8 +19,8 @@ import org.loomwright.quantity.Cancel;
  *
  * <ul>
  * <li>{@code platforms [COUNT [SECONDS [CBC]]]}: so many seeded platforms, stiff and with slack, for so long at most.
- * With CBC, the first level of the direct model is given to CBC right after each, for CBC seconds or 25 times what was
- * taken here, whichever is more; where CBC did not prove it in that time, the ratio is one that it is above.
+ * With CBC, the first level of the direct model is given to CBC right after each, for CBC seconds of the processor or 25
+ * times what was taken here, whichever is more; where CBC did not prove it in that time, it is said to be above that.
  * <li>{@code fewest [DRAWINGS [PLACES [COUNT]]]}: how many harnesses serve drawings that differ by up to 340 mm.
  * <li>{@code large [SECONDS]}: 500 drawings of 60 places, for so long at most.
  * </ul>
@@ -111,14 +111,10 @@ public final class PlanBenchmark {
         try {
             Files.writeString(model, new DirectModel(problem).text(OptionalLong.empty()));
             long start = System.nanoTime();
-            Process process = new ProcessBuilder(GeneralSolver.CBC.call(model, answer, limit)).redirectErrorStream(true)
-                    .redirectOutput(log.toFile()).start();
-            if (!process.waitFor(2 * limit, TimeUnit.SECONDS)) {
-                process.destroyForcibly().waitFor();
-            }
+            Process process = GeneralSolver.CBC.start(model, answer, limit, log);
+            process.waitFor();
             double seconds = (System.nanoTime() - start) / NANO;
-            boolean proved = Files.exists(answer) && Files.readString(answer).startsWith("Optimal ");
-            return proved ? seconds : -1;
+            return GeneralSolver.CBC.proved(answer).isPresent() ? seconds : -1;
         } finally {
             for (Path each : List.of(model, answer, log, folder)) {
                 Files.deleteIfExists(each);
