@@ -42,6 +42,8 @@ final class ColumnBuilder {
     private final FitSettings settings;
     private final Map<String, String> trunks;
     private final Map<String, List<Run>> factoryBranches;
+    /** By branch of ours, where it goes in these vehicles when not to its own place. */
+    private final Map<String, String> moved;
     private final boolean oneDatum;
 
     ColumnBuilder(ProblemBuilder problem, WiringView drawing, Condition vehicles) {
@@ -56,6 +58,8 @@ final class ColumnBuilder {
         this.trunks = correspondence(trunks(ours), trunks(factory));
         this.factoryBranches = present(drawing).stream().filter(run -> !place(run).isEmpty())
                 .collect(Collectors.groupingBy(ColumnBuilder::place, LinkedHashMap::new, Collectors.toList()));
+        this.moved = MovedPlaces.of(problem.harness(), drawing, vehicles, present(problem.harness()).stream()
+                .filter(run -> cap(run.name().text()).isEmpty()).toList(), present(drawing));
         this.oneDatum = ours.datum().isPresent()
                 && ours.datum().map(Spot::name).equals(factory.datum().map(Spot::name));
     }
@@ -108,7 +112,8 @@ final class ColumnBuilder {
         Map<FitRow, List<Requirement>> asked = new LinkedHashMap<>();
         Set<String> served = new HashSet<>();
         for (Run branch : present(problem.harness())) {
-            String place = place(branch);
+            String place = goal(branch);
+            served.add(place(branch));
             served.add(place);
             FitRow row = problem.branchRow(branch.name().text());
             if (row != null && !asked.containsKey(row)) {
@@ -131,6 +136,11 @@ final class ColumnBuilder {
 
     private static String place(Run branch) {
         return branch.to().map(Ref::text).orElse("");
+    }
+
+    /** The place that a branch of ours goes to in these vehicles. */
+    private String goal(Run branch) {
+        return moved.getOrDefault(branch.name().text(), place(branch));
     }
 
     /** The branches that some of the vehicles have, those that hang on nothing too. */
@@ -269,7 +279,7 @@ final class ColumnBuilder {
     private Optional<List<Spot>> parentWay(String branch) {
         Run parent = ours.run(branch).map(TreeRun::run).orElseThrow();
         List<Run> theirs = cap(branch).isPresent() ? List.of()
-                : counterparts(parent, place(parent));
+                : counterparts(parent, goal(parent));
         if (theirs.size() != 1) {
             return Optional.empty();
         }

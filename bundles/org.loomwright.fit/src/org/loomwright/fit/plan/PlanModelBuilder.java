@@ -48,6 +48,9 @@ final class PlanModelBuilder {
     private final Weights weights;
     private final Map<String, List<Ask>> asks = new HashMap<>();
     private final Map<String, Long> parked = new HashMap<>();
+    /** Limits by branch: where a branch goes to several places, the least of theirs. */
+    private final Map<String, Long> excess = new HashMap<>();
+    private final Map<String, Long> back = new HashMap<>();
     private final List<PlanModel.Open> open = new ArrayList<>();
     private final Map<String, Length> fixed = new HashMap<>();
 
@@ -134,6 +137,8 @@ final class PlanModelBuilder {
                     + " parent lies", demand.factorySpan()));
             return;
         }
+        excess.merge(branch, demand.excessLimit().nanometres(), Math::min);
+        back.merge(branch, demand.backLimit().nanometres(), Math::min);
         long needed = demand.factory().plus(demand.extra()).nanometres();
         asks.computeIfAbsent(branch, key -> new ArrayList<>()).add(new Ask(vehicle, station.get(),
                 needed + demand.reachAllowance().nanometres(), needed - demand.excessAllowance().nanometres()));
@@ -161,7 +166,8 @@ final class PlanModelBuilder {
         measure.flatMap(Measure::length).ifPresent(length -> fixed.put(run.name(), length));
         return new PlanBranch(run.name(), made(run.run()), measure.flatMap(Measure::length)
                 .map(length -> OptionalLong.of(length.nanometres())).orElse(OptionalLong.empty()),
-                settings.excess(place).nanometres(), settings.doublingBack(place).nanometres(),
+                excess.getOrDefault(run.name(), settings.excess(place).nanometres()),
+                back.getOrDefault(run.name(), settings.doublingBack(place).nanometres()),
                 parked.getOrDefault(run.name(), FREE), weights.last(run.name()), own.size(), own, stops(run));
     }
 
