@@ -3,8 +3,11 @@ package org.loomwright.app;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.loomwright.compare.draft.HarnessDraft;
@@ -16,13 +19,20 @@ import org.loomwright.harness.link.WiringView;
 import org.loomwright.lang.Formatter;
 import org.loomwright.lang.SourceReader;
 import org.loomwright.quantity.Cancel;
+import org.loomwright.quantity.Length;
 import org.loomwright.quantity.Progress;
 
 /** Drafts a harness from the drawings that it is to cover, and plans it. Writes nothing. */
 public final class DraftHarness {
 
-    /** Of so many contested breakouts every order is planned; of more only the one of the mean stations. */
+    /**
+     * So many choices are planned all ways: contested breakouts in either order, moved functions with one branch or one
+     * to each place. Of more, breakouts stand by their mean stations, and moved functions get a branch to each place.
+     */
     private static final int MOST_TURNED = 4;
+
+    /** Milligrams a metre times nanometres in a gram. */
+    private static final double PER_GRAM = 1e12;
 
     private final SourceReader reader;
     private final PlanHarness planner;
@@ -66,21 +76,56 @@ public final class DraftHarness {
         if (trouble.isPresent()) {
             throw new BadCall(trouble.get());
         }
-        List<String> contested = HarnessDraft.of(name, project, views, Set.of(), cancel).contested();
-        int count = contested.size() > MOST_TURNED ? 1 : 1 << contested.size();
-        Drafted best = null;
-        for (int each = 0; each < count; each++) {
+        HarnessDraft plain = HarnessDraft.of(name, project, views, HarnessDraft.Variant.PLAIN, cancel);
+        List<String> contested = plain.contested().size() > MOST_TURNED ? List.of() : plain.contested();
+        List<String> moved = plain.moved().subList(0, Math.min(plain.moved().size(), MOST_TURNED - contested.size()));
+        Ways ways = new Ways(project, views, name, contested, moved);
+        Drafted[] all = new Drafted[1 << contested.size() + moved.size()];
+        int best = 0;
+        for (int each = 0; each < all.length; each++) {
+            progress.report("planning drafts of " + name, each, all.length);
+            all[each] = planned(ways, ways.variant(each, Map.of(), cancel), cancel, progress);
+            best = isBetter(all[each].planned(), all[best].planned()) ? each : best;
+        }
+        if (moved.isEmpty()) {
+            return all[best];
+        }
+        Map<String, String> reasons = new HashMap<>();
+        for (int i = 0; i < moved.size(); i++) {
+            int apart = 1 << contested.size() + i;
+            reasons.put(moved.get(i), "both were planned: one with " + words(all[best & ~apart]) + ", one to each with "
+                    + words(all[best | apart]));
+        }
+        return planned(ways, ways.variant(best, reasons, cancel), cancel, progress);
+    }
+
+    /** The ways in which a harness may be drafted, counted through: a bit for each choice. */
+    private record Ways(Project project, List<WiringView> views, String name, List<String> contested,
+            List<String> moved) {
+
+        /** The bits of contested breakouts turn them, those of moved functions give them a branch to each place. */
+        HarnessDraft variant(int way, Map<String, String> reasons, Cancel cancel) {
             Set<String> turned = new LinkedHashSet<>();
+            Set<String> joined = new LinkedHashSet<>();
             for (int i = 0; i < contested.size(); i++) {
-                if ((each >> i & 1) == 1) {
+                if ((way >> i & 1) == 1) {
                     turned.add(contested.get(i));
                 }
             }
-            Drafted drafted = planned(HarnessDraft.of(name, project, views, turned, cancel), project, count, cancel,
-                    progress);
-            best = best == null || isBetter(drafted.planned(), best.planned()) ? drafted : best;
+            for (int i = 0; i < moved.size(); i++) {
+                if ((way >> contested.size() + i & 1) == 0) {
+                    joined.add(moved.get(i));
+                }
+            }
+            return HarnessDraft.of(name, project, views, new HarnessDraft.Variant(turned, joined, reasons), cancel);
         }
-        return best;
+    }
+
+    /** What a draft comes to: {@code 88.4 mm of excess and 539 g of copper and covering}. */
+    private static String words(Drafted drafted) {
+        return drafted.planned().plan().found().map(each -> String.format(Locale.ROOT,
+                "%.1f mm of excess, %.0f g of copper and covering", new Length(each.excess()).toMillimetres(),
+                each.copper() / PER_GRAM)).orElse("no harness that serves all drawings");
     }
 
     private static List<WiringView> views(Project project, List<String> drawings) throws BadCall {
@@ -94,8 +139,8 @@ public final class DraftHarness {
         return views;
     }
 
-    private Drafted planned(HarnessDraft draft, Project project, int orders, Cancel cancel, Progress progress)
-            throws BadCall {
+    private Drafted planned(Ways ways, HarnessDraft draft, Cancel cancel, Progress progress) throws BadCall {
+        Project project = ways.project();
         Source source = reader.read(draft.name() + ".loom", Formatter.format(draft.text())
                 .getBytes(StandardCharsets.UTF_8));
         if (!source.problems().isEmpty()) {
@@ -105,7 +150,7 @@ public final class DraftHarness {
         sources.add(source);
         Project with = Project.link(sources);
         return new Drafted(draft, planner.plan(with.wiring(draft.name()).orElseThrow(), with, cancel, progress),
-                source, orders);
+                source, 1 << ways.contested().size());
     }
 
     private static boolean isBetter(PlanHarness.Planned one, PlanHarness.Planned other) {

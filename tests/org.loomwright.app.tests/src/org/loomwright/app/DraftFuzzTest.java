@@ -7,11 +7,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.loomwright.condition.Condition;
 import org.loomwright.fit.ChainJudge;
 import org.loomwright.fit.FitDefaults;
+import org.loomwright.fit.FitReport;
+import org.loomwright.fit.Requirement;
 import org.loomwright.fit.plan.HarnessPlanner;
 import org.loomwright.harness.Ref;
 import org.loomwright.harness.Run;
@@ -96,7 +100,8 @@ class DraftFuzzTest {
     private record Joined(String cavity, String device, String place) {
     }
 
-    private static List<Joined> joined(WiringView view, Condition vehicles, List<Double> areas) {
+    private static List<Joined> joined(WiringView view, Condition vehicles, UnaryOperator<String> places,
+            List<Double> areas) {
         List<Joined> all = new ArrayList<>();
         for (WireView wire : view.wires()) {
             if (wire.when().excludes(vehicles)) {
@@ -110,8 +115,7 @@ class DraftFuzzTest {
                 ConnectorView.Mate mate = in(connector.mates(), vehicles);
                 if (mate.device()) {
                     device = mate.element() + ":" + end.pin();
-                    place = connector.connector().branch().flatMap(ref -> view.run(ref.text())).flatMap(Run::to)
-                            .map(Ref::text).orElse("");
+                    place = connector.connector().branch().map(Ref::text).map(places).orElse("");
                 } else {
                     cavity = mate.element() + " of " + mate.owner() + ":" + end.pin();
                 }
@@ -120,6 +124,18 @@ class DraftFuzzTest {
             areas.add(in(wire.sizes(), vehicles).areaMm2());
         }
         return all;
+    }
+
+    private static String place(WiringView view, String branch) {
+        return view.run(branch).flatMap(Run::to).map(Ref::text).orElse("");
+    }
+
+    /** The place of a drawing that a branch of ours reaches, as the judge has it. */
+    private static String reached(FitReport judged, String branch, WiringView drawing) {
+        return judged.cells().stream().filter(each -> judged.problem().rows().get(each.row()).branch().equals(branch)
+                && judged.problem().columns().get(each.column()).drawing().equals(drawing.name()))
+                .map(each -> each.requirement() instanceof Requirement.Reach reach
+                        ? place(drawing, reach.demand().factoryBranch()) : "").collect(Collectors.joining(" and "));
     }
 
     /** The one value that holds in some vehicles. */
@@ -133,6 +149,8 @@ class DraftFuzzTest {
     void eachYearIsConnectedAsItsDrawingHasIt() throws BadCall {
         int planned = 0;
         int partial = 0;
+        int one = 0;
+        int two = 0;
         for (int seed = 0; seed < SEEDS; seed++) {
             Project project = TextProject.open(cars(new Random(seed))).project();
             assertEquals(List.of(), project.problems(), "seed " + seed);
@@ -144,6 +162,8 @@ class DraftFuzzTest {
                 continue;
             }
             planned++;
+            one += drafted.text().text().contains(": one branch that reaches each place; ") ? 1 : 0;
+            two += drafted.text().text().contains(": one branch to each place; ") ? 1 : 0;
             assertTrue(drafted.planned().isWhole(), "the judge accepts it, seed " + seed);
             List<Source> sources = new ArrayList<>(project.everySource());
             sources.add(drafted.planned().text().get());
@@ -154,8 +174,9 @@ class DraftFuzzTest {
                 WiringView theirs = with.wiring("front" + year).orElseThrow();
                 List<Double> needed = new ArrayList<>();
                 List<Double> made = new ArrayList<>();
-                List<Joined> expected = joined(theirs, theirs.when(), needed);
-                List<Joined> found = joined(ours, theirs.when(), made);
+                FitReport judged = drafted.planned().judged().orElseThrow();
+                List<Joined> expected = joined(theirs, theirs.when(), branch -> place(theirs, branch), needed);
+                List<Joined> found = joined(ours, theirs.when(), branch -> reached(judged, branch, theirs), made);
                 String name = "seed " + seed + ", " + year + ": " + found;
                 assertEquals(expected.size(), found.size(), name);
                 for (int i = 0; i < expected.size(); i++) {
@@ -169,6 +190,7 @@ class DraftFuzzTest {
                             && each.place().span().file().equals("ours.loom")).map(each -> each.rule() + " "
                                     + each.sentence()).toList(), "seed " + seed);
         }
+        assertTrue(one > 2 && two > 2, one + " with one branch to several places, " + two + " with one to each");
         assertTrue(planned > SEEDS / 2 && partial > SEEDS / 2, planned + " planned, " + partial + " with caps");
     }
 }

@@ -2,6 +2,7 @@
 package org.loomwright.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -269,8 +270,27 @@ class DraftHarnessTest {
                 + "            to N1_2:1 when year = 1968\n        }\n");
         has(drafted, "    cap b3 when year = 1968\n");
         has(drafted, "    cap b4 when year <= 1967\n");
-        assertEquals(List.of("Horn: N1 on b3 (front66, front67); N1_2 on b4 (front68): one branch to each place"),
-                choices(drafted, Choice.Kind.MOVED));
+        String words = "N1 on b3 (front66, front67); N1_2 on b4 (front68): one branch to each place; both were planned:"
+                + " one with 164.0 mm of excess, 38 g of copper and covering, one to each with 74.0 mm of excess,"
+                + " 40 g of copper and covering";
+        assertEquals(List.of("Horn: " + words), choices(drafted, Choice.Kind.MOVED));
+        has(drafted, "    // It moved: " + words + ".\n");
+    }
+
+    /** The panel is as far as the horn's first spot: one branch serves both, with less copper and no more excess. */
+    @Test
+    void aFunctionThatHardlyMovedGetsOneBranch() throws BadCall {
+        Project project = TextProject.open(CARS.replace("to panel 120 mm", "to panel 250 mm")).project();
+        Drafted drafted = draft(project, "front66", "front67", "front68");
+        has(drafted, "connector N1 \"Horn\" on b3 is plug6 mates horn\n");
+        assertFalse(text(drafted).contains("b4"), text(drafted));
+        assertFalse(text(drafted).contains("cap b3"), text(drafted));
+        String words = choices(drafted, Choice.Kind.MOVED).getFirst();
+        assertTrue(words.startsWith("Horn: N1 on b3 to hornSpot (front66, front67), panel (front68): one branch that"
+                + " reaches each place; both were planned: one with 74.0 mm of excess, "), words);
+        assertTrue(drafted.planned().isWhole());
+        assertEquals(Set.of(), errors(project, drafted.planned().text().orElseThrow())
+                .getOrDefault("ours.loom", Set.of()));
     }
 
     /** One drawing has the two breakouts the other way round. Both orders are planned, and the better one is told. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.loomwright.condition.Condition;
 import org.loomwright.geometry.HarnessTree;
 import org.loomwright.geometry.Spot;
@@ -27,6 +28,8 @@ final class DraftRuns {
     private final NameBook names;
     private final List<Choice> choices;
     private final Set<String> turned;
+    /** By place and number among the branches there, the one that serves it as well. */
+    private final Map<String, String> joined;
     private final Map<String, List<Breakout>> byRun = new LinkedHashMap<>();
     private final Map<String, Breakout> breakouts = new LinkedHashMap<>();
     private final List<Branch> branches = new ArrayList<>();
@@ -75,12 +78,16 @@ final class DraftRuns {
         }
     }
 
-    /** @param turned names of breakouts that are put before the one before them */
-    DraftRuns(Cover cover, NameBook names, List<Choice> choices, Set<String> turned) {
+    /**
+     * @param turned names of breakouts that are put before the one before them
+     * @param joined branches of a draft without it that become one: the key of each by the key of the one
+     */
+    DraftRuns(Cover cover, NameBook names, List<Choice> choices, Set<String> turned, Map<String, String> joined) {
         this.cover = cover;
         this.names = names;
         this.choices = choices;
         this.turned = turned;
+        this.joined = joined;
         List<HarnessTree> trees = cover.views.stream().map(HarnessTree::of).toList();
         boolean single = trees.stream().allMatch(tree -> tree.runs().stream()
                 .filter(run -> run.run().kind() == Run.Kind.TRUNK).count() <= 1);
@@ -93,7 +100,8 @@ final class DraftRuns {
             for (TreeRun run : trees.get(c).runs()) {
                 if (run.run().kind() == Run.Kind.BRANCH) {
                     String place = run.run().to().map(Ref::text).orElse("");
-                    branch(run, place, place + "\n" + count.merge(place, 1, Integer::sum), trees.get(c), c);
+                    String key = place + "\n" + count.merge(place, 1, Integer::sum);
+                    branch(run, place, joined.getOrDefault(key, key), trees.get(c), c);
                 }
             }
         }
@@ -181,6 +189,12 @@ final class DraftRuns {
     /** The second of each two breakouts whose order the drawings do not agree about. */
     List<String> contested() {
         return contested.stream().map(pair -> pair[1]).toList();
+    }
+
+    /** What makes some of our branches one with the first of them. */
+    Map<String, String> joined(Set<String> names) {
+        List<String> keys = branches.stream().filter(each -> names.contains(each.name)).map(each -> each.key).toList();
+        return keys.stream().skip(1).collect(Collectors.toMap(each -> each, each -> keys.getFirst()));
     }
 
     /** Our name of a point or run of a drawing; its own where we have none. */

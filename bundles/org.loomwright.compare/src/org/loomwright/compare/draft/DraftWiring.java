@@ -35,18 +35,25 @@ final class DraftWiring {
         cover.views.forEach(view -> ends.add(new HashMap<>()));
     }
 
-    void write(Alike alike, StringBuilder out) {
+    /**
+     * @param moved   functions that are at another place in some drawings
+     * @param reasons by function, why it has one branch or two
+     */
+    void write(Alike alike, MovedFunctions moved, Map<String, String> reasons, StringBuilder out) {
         out.append('\n');
         for (Map<Integer, String> row : alike.connectors()) {
+            String reason = reasons.getOrDefault(moved.key(row), "");
             spread(found(row, this::connector), DraftWiring::spot, Connector::title, each -> each.name().text(),
+                    reason.isEmpty() ? Optional.empty() : Optional.of(new Moved(moved.places(row), reason)),
                     this::connectors, out);
         }
         for (Map<Integer, String> row : alike.studs()) {
-            spread(found(row, this::stud), DraftWiring::spot, each -> "", each -> each.name().text(), this::studs, out);
+            spread(found(row, this::stud), DraftWiring::spot, each -> "", each -> each.name().text(),
+                    Optional.empty(), this::studs, out);
         }
         for (Map<Integer, Device> row : alike.devices()) {
             spread(row, each -> each.place().map(Ref::text).orElse(""), Device::title, each -> each.name().text(),
-                    this::devices, out);
+                    Optional.empty(), this::devices, out);
         }
         new DraftCircuits(cover, runs, names, choices, ends).write(alike.circuits(), out);
     }
@@ -70,6 +77,10 @@ final class DraftWiring {
                 .orElse(stud.place().map(ref -> "at " + ref.text()).orElse(""));
     }
 
+    /** A function that may have one branch for all of its places. */
+    private record Moved(String places, String reason) {
+    }
+
     /** Writes an element from those of the drawings. */
     private interface Write<T> {
         void write(String name, Map<Integer, T> elements, StringBuilder out);
@@ -81,9 +92,13 @@ final class DraftWiring {
         return elements;
     }
 
-    /** One element for each spot of ours: what is elsewhere in some drawings is there twice. */
+    /**
+     * One element for each spot of ours: what is elsewhere in some drawings is there twice.
+     *
+     * @param moved where it may be one for all places, the places and why it is or is not
+     */
     private <T> void spread(Map<Integer, T> elements, Function<T, String> spot, Function<T, String> title,
-            Function<T, String> named, Write<T> write, StringBuilder out) {
+            Function<T, String> named, Optional<Moved> moved, Write<T> write, StringBuilder out) {
         Map<String, Map<Integer, T>> spots = new LinkedHashMap<>();
         elements.forEach((column, each) -> spots.computeIfAbsent(ours(column, spot.apply(each)),
                 key -> new TreeMap<>()).put(column, each));
@@ -95,9 +110,12 @@ final class DraftWiring {
             all.add(name + " " + at + " (" + cover.names(here.keySet()) + ")");
             ours.put(name, here);
         });
-        if (spots.size() > 1) {
+        if (spots.size() > 1 || moved.isPresent()) {
             Map.Entry<String, Map<Integer, T>> first = ours.entrySet().iterator().next();
-            String words = String.join("; ", all) + ": one branch to each place";
+            String one = first.getKey() + " " + spots.keySet().iterator().next() + " to "
+                    + moved.map(Moved::places).orElse("") + ": one branch that reaches each place";
+            String words = (spots.size() > 1 ? String.join("; ", all) + ": one branch to each place" : one)
+                    + moved.map(each -> "; " + each.reason).orElse("");
             String called = title.apply(first.getValue().values().iterator().next());
             choices.add(new Choice(Choice.Kind.MOVED, called.isEmpty() ? first.getKey() : called, words));
             out.append("    // It moved: ").append(words).append(".\n");

@@ -2,8 +2,10 @@
 package org.loomwright.compare.draft;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -26,12 +28,34 @@ import org.loomwright.quantity.Cancel;
  * @param text      its source
  * @param choices   what drawings do not agree about
  * @param contested breakouts that some drawings have before the one before them
+ * @param moved     functions that may have one branch for all of their places, or one to each
  */
-public record HarnessDraft(String name, String text, List<Choice> choices, List<String> contested) {
+public record HarnessDraft(String name, String text, List<Choice> choices, List<String> contested,
+        List<String> moved) {
 
     public HarnessDraft {
         choices = List.copyOf(choices);
         contested = List.copyOf(contested);
+        moved = List.copyOf(moved);
+    }
+
+    /**
+     * What is chosen where there is a choice.
+     *
+     * @param turned  contested breakouts that are to stand before the one before them
+     * @param joined  moved functions that get one branch for all of their places
+     * @param reasons by moved function, why it was chosen so, for people
+     */
+    public record Variant(Set<String> turned, Set<String> joined, Map<String, String> reasons) {
+
+        /** Breakouts by their mean stations, a branch to each place. */
+        public static final Variant PLAIN = new Variant(Set.of(), Set.of(), Map.of());
+
+        public Variant {
+            turned = Set.copyOf(turned);
+            joined = Set.copyOf(joined);
+            reasons = Map.copyOf(reasons);
+        }
     }
 
     /** Why drawings cannot be covered by one harness at all; empty when they can. */
@@ -63,15 +87,19 @@ public record HarnessDraft(String name, String text, List<Choice> choices, List<
      * Drafts a harness. Pure; grows with the number of elements of the drawings, but for conditions.
      *
      * @param drawings of one platform and with one datum, see {@link #trouble}
-     * @param turned   contested breakouts that are to stand before the one before them
      */
-    public static HarnessDraft of(String name, Project project, List<WiringView> drawings, Set<String> turned,
+    public static HarnessDraft of(String name, Project project, List<WiringView> drawings, Variant variant,
             Cancel cancel) {
         Cover cover = new Cover(drawings);
+        Alike alike = Alike.of(project, drawings, cancel);
+        DraftRuns apart = new DraftRuns(cover, names(drawings), new ArrayList<>(), variant.turned(), Map.of());
+        MovedFunctions moved = new MovedFunctions(cover, apart, alike);
+        Map<String, String> joined = new HashMap<>();
+        moved.all().stream().filter(each -> variant.joined().contains(MovedFunctions.key(each)))
+                .forEach(each -> joined.putAll(apart.joined(each)));
         List<Choice> choices = new ArrayList<>();
-        NameBook names = new NameBook();
-        names.take(datum(drawings.getFirst()));
-        DraftRuns runs = new DraftRuns(cover, names, choices, turned);
+        NameBook names = names(drawings);
+        DraftRuns runs = new DraftRuns(cover, names, choices, variant.turned(), joined);
         StringBuilder out = new StringBuilder("// Drafted from the drawings that it covers. Lines with a comment are"
                 + " choices: look at them.\n\nharness ").append(name).append(" of ")
                 .append(drawings.getFirst().platform().name());
@@ -86,8 +114,15 @@ public record HarnessDraft(String name, String text, List<Choice> choices, List<
         out.append("    datum ").append(datum(drawings.getFirst())).append("\n\n");
         runs.write(out);
         DraftWiring wiring = new DraftWiring(cover, runs, names, choices);
-        wiring.write(Alike.of(project, drawings, cancel), out);
-        return new HarnessDraft(name, out.append("}\n").toString(), choices, runs.contested());
+        wiring.write(alike, moved, variant.reasons(), out);
+        return new HarnessDraft(name, out.append("}\n").toString(), choices, runs.contested(), moved.all().stream()
+                .map(MovedFunctions::key).toList());
+    }
+
+    private static NameBook names(List<WiringView> drawings) {
+        NameBook names = new NameBook();
+        names.take(datum(drawings.getFirst()));
+        return names;
     }
 
     private static void cable(Cover cover, List<Choice> choices, StringBuilder out) {
