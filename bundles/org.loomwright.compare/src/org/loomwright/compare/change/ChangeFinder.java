@@ -3,7 +3,6 @@ package org.loomwright.compare.change;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 import org.loomwright.compare.Aspect;
 import org.loomwright.compare.ItemId;
 import org.loomwright.compare.Sort;
@@ -38,7 +39,7 @@ public final class ChangeFinder {
     private final FactSheet old;
     private final FactSheet now;
     private final Matching matching;
-    private final Map<ItemId, ItemId> names = new HashMap<>();
+    private final Map<ItemId, ItemId> names = new ConcurrentHashMap<>();
     private final Set<ItemId> renamed = new HashSet<>();
     private boolean ownerRenamed;
     private final FeltVehicles felt;
@@ -67,6 +68,18 @@ public final class ChangeFinder {
         }
     }
 
+    /** The old elements whose partner does not state the same in the same words, in order; found by all threads. */
+    private List<ItemId> differing() {
+        ItemId[] all = matching.partners().keySet().toArray(ItemId[]::new);
+        boolean[] differs = new boolean[all.length];
+        IntStream.range(0, all.length).parallel().forEach(i -> {
+            Item before = old.items().get(all[i]);
+            differs[i] = !isVerbatim(before, now.items().get(matching.partners().get(all[i])))
+                    || before.isTouchedBy(this::name);
+        });
+        return IntStream.range(0, all.length).filter(i -> differs[i]).mapToObj(i -> all[i]).toList();
+    }
+
     private boolean isVerbatim(Item before, Item after) {
         return before.id().equals(after.id()) ? matching.verbatim().contains(before.id()) : before.statesAs(after);
     }
@@ -74,8 +87,8 @@ public final class ChangeFinder {
     /** The changes, by aspect and element. */
     public static List<Change> find(FactSheet old, FactSheet now, Matching matching) {
         ChangeFinder finder = new ChangeFinder(old, now, matching);
-        matching.partners().forEach((before, after) ->
-                finder.compare(old.items().get(before), now.items().get(after)));
+        finder.differing().forEach(before ->
+                finder.compare(old.items().get(before), now.items().get(matching.partners().get(before))));
         List<Change> all = new Swaps(finder.changes, now).joined();
         all.addAll(new Names(old, now, matching, finder.felt).changes());
         all.addAll(new Presence(old, now, matching, finder.felt, finder.uses).changes());
@@ -83,9 +96,6 @@ public final class ChangeFinder {
     }
 
     private void compare(Item before, Item after) {
-        if (isVerbatim(before, after) && !before.isTouchedBy(this::name)) {
-            return;
-        }
         Item was = before.renamed(this::name);
         SortedSet<Slot> slots = new TreeSet<>(was.facts().keySet());
         slots.addAll(after.facts().keySet());

@@ -26,7 +26,7 @@ import org.loomwright.quantity.Progress;
  */
 public final class CompareBenchmark {
 
-    private static final int WARM_RUNS = 5;
+    private static final int WARM_RUNS = 12;
 
     private CompareBenchmark() {
     }
