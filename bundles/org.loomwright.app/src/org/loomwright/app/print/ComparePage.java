@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.loomwright.app.CompareRevisions.Compared;
 import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.compare.Aspect;
@@ -139,15 +141,24 @@ public final class ComparePage {
         return felt.words() + tally + (felt.caveat().isEmpty() ? "" : ", " + felt.caveat());
     }
 
+    /** A column of a table of effects. */
+    private record Column(String title, Function<Effect.Line, String> text) {
+    }
+
+    /** One kind of effect; a column that no line fills is left out. */
     private void effect(Effect effect) {
-        head(effect.title(), List.of("for", "about", "what", "before", "after", "vehicles"));
+        List<Column> columns = Stream.of(new Column("what", Effect.Line::what),
+                new Column("before", Effect.Line::before), new Column("after", Effect.Line::after),
+                new Column("vehicles", Effect.Line::vehicles)).filter(column -> effect.lines().stream()
+                .anyMatch(line -> !column.text().apply(line).isEmpty())).toList();
+        List<String> titles = new ArrayList<>(List.of("effect", "about"));
+        columns.forEach(column -> titles.add(column.title()));
+        head(effect.title(), titles);
         for (Effect.Line line : effect.lines()) {
             out.append("<tr class=\"").append(line.direction().words()).append("\"><td>")
                     .append(line.direction().words()).append("</td><th scope=\"row\">").append(escaped(line.subject()))
                     .append("</th>");
-            for (String text : List.of(line.what(), line.before(), line.after(), line.vehicles())) {
-                out.append("<td>").append(escaped(text)).append("</td>");
-            }
+            columns.forEach(column -> out.append("<td>").append(escaped(column.text().apply(line))).append("</td>"));
             out.append("</tr>\n");
         }
         foot();

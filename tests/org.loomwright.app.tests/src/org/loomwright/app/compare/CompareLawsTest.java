@@ -19,7 +19,7 @@ import org.loomwright.lang.Formatter;
 /** What holds of every comparison, on invented projects by seed. */
 class CompareLawsTest {
 
-    private static final int ROUNDS = 1_000;
+    private static final int ROUNDS = 3_000;
     private static final int WIRES = 14;
 
     private final Sides sides = new Sides();

@@ -30,7 +30,7 @@ import org.loomwright.compare.merge.Version;
 /** What holds of every merge, on seeded edits of the files of the largest example. */
 class MergeLawsTest {
 
-    private static final int ROUNDS = 150;
+    private static final int ROUNDS = 400;
 
     private final Merging merging = new Merging();
     private final List<Version> files = new ArrayList<>();
