@@ -145,13 +145,14 @@ public final class PlanHarness {
     }
 
     private Planned plan(WiringView harness, PlanModel model, Project project, Cancel cancel, Progress progress) {
-        progress.report("planning " + harness.name(), 0, 2);
+        progress.report(harness.name() + ": laying it as it is", 0, 0);
         FitReport before = judge.judge(FitProblem.of(harness, project, defaults), cancel);
-        HarnessPlan plan = planner.plan(model.problem(), cancel);
-        progress.report("planning " + harness.name(), 1, 2);
+        HarnessPlan plan = planner.plan(model.problem(), cancel, (what, done, total) -> progress.report(harness.name()
+                + ": " + what, done, total));
+        progress.report(harness.name() + ": laying it as planned", 0, 0);
         if (plan.found().isEmpty()) {
             return new Planned(model, plan, Optional.empty(), before, Optional.empty(), plan.isImpossible()
-                    ? Optional.of(refusal(model, project, cancel)) : Optional.empty());
+                    ? Optional.of(refusal(model, project, cancel, progress)) : Optional.empty());
         }
         Source written = written(harness, project, plan.found().get());
         String file = written.file();
@@ -198,12 +199,17 @@ public final class PlanHarness {
                 .getBytes(StandardCharsets.UTF_8));
     }
 
-    private Refusal refusal(PlanModel model, Project project, Cancel cancel) {
+    private Refusal refusal(PlanModel model, Project project, Cancel cancel, Progress progress) {
         Map<String, BitSet> drawings = drawings(model);
+        String name = model.harness().name();
+        progress.report(name + ": the fewest jumpers", 0, 0);
         Optional<Jumpers.Answer> jumpers = Jumpers.of(model.problem(), planner, cancel);
-        return new Refusal(List.copyOf(drawings.keySet()), Conflict.within(model.problem(), planner, cancel),
-                FewestHarnesses.of(model.problem(), List.copyOf(drawings.values()), planner, cancel),
-                jumpers, jumpers.map(answer -> texts(model, project, answer)).orElse(List.of()));
+        progress.report(name + ": why no harness serves all", 0, 0);
+        Conflict conflict = Conflict.within(model.problem(), planner, cancel);
+        FewestHarnesses.Answer fewest = FewestHarnesses.of(model.problem(), List.copyOf(drawings.values()), planner,
+                cancel, (what, done, total) -> progress.report(name + ": " + what, done, total));
+        return new Refusal(List.copyOf(drawings.keySet()), conflict, fewest, jumpers,
+                jumpers.map(answer -> texts(model, project, answer)).orElse(List.of()));
     }
 
     /** The harness that goes with jumpers, and one lead for each branch that needs some, as long as the longest. */

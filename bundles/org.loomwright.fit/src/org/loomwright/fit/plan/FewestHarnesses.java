@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.loomwright.quantity.Cancel;
+import org.loomwright.quantity.Progress;
 
 /**
  * The fewest harnesses that serve all drawings between them.
@@ -24,6 +25,7 @@ public final class FewestHarnesses {
     private final PlanProblem problem;
     private final List<BitSet> drawings;
     private final Cancel cancel;
+    private final Progress progress;
     private final HarnessPlanner planner;
     private final Map<BitSet, Optional<Boolean>> known = new HashMap<>();
     private final BitSet[] apart;
@@ -63,7 +65,9 @@ public final class FewestHarnesses {
         }
     }
 
-    private FewestHarnesses(PlanProblem problem, List<BitSet> drawings, HarnessPlanner planner, Cancel cancel) {
+    private FewestHarnesses(PlanProblem problem, List<BitSet> drawings, HarnessPlanner planner, Cancel cancel,
+            Progress progress) {
+        this.progress = progress;
         this.planner = planner;
         this.problem = problem;
         this.drawings = drawings;
@@ -77,7 +81,13 @@ public final class FewestHarnesses {
      * @param drawings the vehicles of each drawing, by their numbers
      */
     public static Answer of(PlanProblem problem, List<BitSet> drawings, HarnessPlanner planner, Cancel cancel) {
-        return new FewestHarnesses(problem, List.copyOf(drawings), planner, cancel).find();
+        return of(problem, drawings, planner, cancel, Progress.NONE);
+    }
+
+    /** The same, telling how many sets of drawings were tried. */
+    public static Answer of(PlanProblem problem, List<BitSet> drawings, HarnessPlanner planner, Cancel cancel,
+            Progress progress) {
+        return new FewestHarnesses(problem, List.copyOf(drawings), planner, cancel, progress).find();
     }
 
     private boolean fits(BitSet group) {
@@ -93,6 +103,7 @@ public final class FewestHarnesses {
             if (quarrelling.stream().anyMatch(each -> isIn(each, key))) {
                 return Optional.of(false);
             }
+            progress.report("sets of drawings that one harness may serve", known.size(), 0);
             Optional<Boolean> fits = planned(key);
             fits.ifPresent(answer -> (answer ? fitting : quarrelling).add(key));
             return fits;

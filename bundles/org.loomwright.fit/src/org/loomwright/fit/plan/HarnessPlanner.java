@@ -4,6 +4,7 @@ package org.loomwright.fit.plan;
 import java.util.List;
 import java.util.Optional;
 import org.loomwright.quantity.Cancel;
+import org.loomwright.quantity.Progress;
 
 /**
  * The planner: stiff trunks by {@link RigidPlanner}'s dynamic programme, trunks with slack by branch and bound over the
@@ -36,28 +37,38 @@ public final class HarnessPlanner implements Planner {
 
     @Override
     public HarnessPlan plan(PlanProblem problem, Cancel cancel) {
-        return new Trunks(problem, searches(problem, cancel)).plan();
+        return plan(problem, cancel, Progress.NONE);
+    }
+
+    /** The same, telling at each level what was found and what it is at least, with the parts that were searched. */
+    public HarnessPlan plan(PlanProblem problem, Cancel cancel, Progress progress) {
+        return new Trunks(problem, searches(problem, cancel, progress)).plan();
     }
 
     /** Returns whether a harness fits all vehicles; empty when that was not found out. */
     public Optional<Boolean> fits(PlanProblem problem, Cancel cancel) {
-        return Trunks.fits(searches(problem, cancel));
+        return Trunks.fits(searches(problem, cancel, Progress.NONE));
     }
 
-    private List<TrunkSearch> searches(PlanProblem problem, Cancel cancel) {
-        return problem.trunks().stream().map(trunk -> search(trunk, problem, cancel)).toList();
+    private List<TrunkSearch> searches(PlanProblem problem, Cancel cancel, Progress progress) {
+        boolean one = problem.trunks().size() == 1;
+        return problem.trunks().stream().map(trunk -> search(trunk, problem, cancel, progress, one ? "" : trunk.name()))
+                .toList();
     }
 
-    private TrunkSearch search(PlanTrunk trunk, PlanProblem problem, Cancel cancel) {
-        StiffTrunk stiff = new StiffTrunk(trunk, problem, cancel);
+    private TrunkSearch search(PlanTrunk trunk, PlanProblem problem, Cancel cancel, Progress progress, String name) {
         if (trunk.stops().stream().allMatch(stop -> stop.slack() < trunk.lattice())) {
-            return stiff;
+            return new StiffTrunk(trunk, problem, cancel, new PlanWatch(progress, name));
         }
+        PlanWatch nobody = new PlanWatch(Progress.NONE, name);
+        StiffTrunk stiff = new StiffTrunk(trunk, problem, cancel, nobody);
         boolean tree = trunk.stops().stream().flatMap(stop -> stop.branches().stream())
                 .anyMatch(branch -> !branch.stops().isEmpty());
-        PlanTrunk bare = tree ? Parts.bare(trunk) : trunk;
-        StiffTrunk start = tree ? new StiffTrunk(bare, problem, cancel) : stiff;
-        TrunkSearch exact = new SlackTrunk(bare, start, problem, solver, cancel, enough);
-        return tree ? new TreeWithSlack(stiff, exact) : exact;
+        if (!tree) {
+            return new SlackTrunk(trunk, stiff, problem, solver, cancel, enough, new PlanWatch(progress, name));
+        }
+        PlanTrunk bare = Parts.bare(trunk);
+        return new TreeWithSlack(stiff, new SlackTrunk(bare, new StiffTrunk(bare, problem, cancel, nobody), problem,
+                solver, cancel, enough, new PlanWatch(progress, "bare trunk")));
     }
 }

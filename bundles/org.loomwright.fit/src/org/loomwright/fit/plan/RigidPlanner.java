@@ -4,6 +4,7 @@ package org.loomwright.fit.plan;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.loomwright.quantity.Cancel;
+import org.loomwright.quantity.Progress;
 
 /**
  * The planner for stiff trunks, exact at every level; slack is not taken up.
@@ -20,8 +21,9 @@ public final class RigidPlanner implements Planner {
 
     @Override
     public HarnessPlan plan(PlanProblem problem, Cancel cancel) {
+        PlanWatch nobody = new PlanWatch(Progress.NONE, "");
         List<TrunkSearch> searches = problem.trunks().stream()
-                .map(trunk -> new StiffTrunk(trunk, problem, cancel)).collect(Collectors.toUnmodifiableList());
+                .map(trunk -> new StiffTrunk(trunk, problem, cancel, nobody)).collect(Collectors.toUnmodifiableList());
         return new Trunks(problem, searches).plan();
     }
 }

@@ -24,6 +24,8 @@ final class SlackSearch {
 
     /** How many sides are tried, of each node, before one is chosen by what others brought. */
     private static final int TRIES = 16;
+    /** After so many parts it is told how far the search is. */
+    private static final int TOLD = 32;
 
     private final SlackRun run;
     private final long[] weights;
@@ -34,6 +36,7 @@ final class SlackSearch {
     private final Laying laying;
     private final Relaxation relaxation;
     private final Branching branching;
+    private final Watch watch;
     private final BitSet alone = new BitSet();
     private final Deque<SlackNode> open = new ArrayDeque<>();
     private long limit;
@@ -43,6 +46,18 @@ final class SlackSearch {
     private SlackNode found;
     private boolean begun;
     private long nodes;
+
+    /** Is told how far a search is. */
+    @FunctionalInterface
+    interface Watch {
+
+        /**
+         * @param best  the least sum that was found; {@link Long#MAX_VALUE} for none
+         * @param bound no figures have a lesser sum; {@link Long#MIN_VALUE} when nothing is known
+         * @param parts how many parts were searched
+         */
+        void told(long best, long bound, long parts);
+    }
 
     /**
      * What was found.
@@ -59,9 +74,11 @@ final class SlackSearch {
      * @param sums      what must hold besides
      * @param branching what earlier searches of the same run have taught
      * @param enough    whether to stop with the best that was found
+     * @param watch     told now and then how far it is
      */
     SlackSearch(SlackRun run, long limit, long[] weights, List<Row> sums, LinearProgram.Solver solver,
-            Branching branching, Cancel cancel, Cancel enough) {
+            Branching branching, Cancel cancel, Cancel enough, Watch watch) {
+        this.watch = watch;
         this.run = run;
         this.limit = limit;
         this.weights = weights;
@@ -149,11 +166,12 @@ final class SlackSearch {
                 return new Result(Optional.of(best), Long.MIN_VALUE, false);
             }
             if (enough.cancelled()) {
-                double bound = open.stream().mapToDouble(SlackNode::bound).min().orElse(least);
-                return new Result(Optional.ofNullable(best), bound <= Long.MIN_VALUE ? Long.MIN_VALUE
-                        : Math.min(least, (long) Math.ceil(bound)), false);
+                return new Result(Optional.ofNullable(best), bound(), false);
             }
             cancel.check();
+            if (nodes % TOLD == 0) {
+                watch.told(least, bound(), nodes);
+            }
             nodes++;
             int before = open.size();
             look(open.pop());
@@ -164,6 +182,11 @@ final class SlackSearch {
             }
         }
         return new Result(Optional.ofNullable(best), least, true);
+    }
+
+    private long bound() {
+        double bound = open.stream().mapToDouble(SlackNode::bound).min().orElse(least);
+        return bound <= Long.MIN_VALUE ? Long.MIN_VALUE : Math.min(least, (long) Math.ceil(bound));
     }
 
     private List<Row> spacing() {

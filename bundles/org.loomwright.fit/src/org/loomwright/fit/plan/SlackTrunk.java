@@ -27,7 +27,11 @@ final class SlackTrunk implements TrunkSearch {
     private final long unit;
     private final long most;
     private final StiffTrunk stiff;
+    private final PlanWatch watch;
     private long[] best;
+    /** The largest excess that was found, and what it is at least, while the least one is looked for. */
+    private long value;
+    private long least;
     private long programs;
     private long nodes;
     private long layings;
@@ -36,7 +40,8 @@ final class SlackTrunk implements TrunkSearch {
      * @param stiff the same trunk without slack, for a harness to start from
      */
     SlackTrunk(PlanTrunk trunk, StiffTrunk stiff, PlanProblem problem, LinearProgram.Solver solver, Cancel cancel,
-            Cancel enough) {
+            Cancel enough, PlanWatch watch) {
+        this.watch = watch;
         this.run = new SlackRun(Parts.sorted(trunk, problem.vehicles()), problem.vehicles(), problem.grid());
         this.branching = new Branching(run.asks.size(), run.unknowns());
         this.stiff = stiff;
@@ -105,7 +110,19 @@ final class SlackTrunk implements TrunkSearch {
     }
 
     private SlackSearch search(long limit, Objective sum, List<Row> sums) {
-        return new SlackSearch(run, limit, weights(sum), sums, solver, branching, cancel, enough);
+        return new SlackSearch(run, limit, weights(sum), sums, solver, branching, cancel, enough,
+                (best, bound, parts) -> told(sum, best, bound, parts));
+    }
+
+    /** Tells of a sum in figures; what is pinned counts in it. */
+    private void told(Objective sum, long best, long bound, long parts) {
+        long[] weights = weights(sum);
+        long fixed = 0;
+        for (int i = 0; i < weights.length; i++) {
+            fixed += weights[i] * run.base[i];
+        }
+        watch.sum(sum, best == Long.MAX_VALUE ? best : fixed + run.grid * best,
+                bound == Long.MIN_VALUE ? bound : fixed + run.grid * bound, parts);
     }
 
     private SlackSearch.Result search(long limit, Objective sum, List<Row> sums, List<long[]> starts,
@@ -168,21 +185,27 @@ final class SlackTrunk implements TrunkSearch {
         Laying laying = new Laying(run);
         long high = laying.excess(best, most, unit);
         long low = Math.ceilDiv(atLeast, unit) * unit - unit;
+        value = high;
+        least = low + unit;
         long next = low + unit;
         SlackSearch search = null;
         while (high - low > unit && !enough.cancelled()) {
             if (search == null) {
                 // short branches are what leaves little to dress back
-                search = search(next, Objective.LENGTH, sums);
+                search = new SlackSearch(run, next, weights(Objective.LENGTH), sums, solver, branching, cancel, enough,
+                        (sum, bound, parts) -> watch.excess(value, least, nodes + parts));
             } else {
                 search.lower(next);
             }
+            watch.excess(value, least, nodes + search.nodes());
             SlackSearch.Result found = search.find(true);
             if (found.best().isPresent()) {
                 best = found.best().get();
                 high = laying.excess(best, next, unit);
+                value = high;
             } else if (found.complete()) {
                 low = next;
+                least = low + unit;
                 count(search);
                 search = null;
             }
@@ -192,6 +215,7 @@ final class SlackTrunk implements TrunkSearch {
         if (search != null) {
             count(search);
         }
+        watch.excess(high, Math.min(high, low + unit), nodes);
         return new Excess(high, Math.min(high, low + unit));
     }
 
@@ -211,6 +235,7 @@ final class SlackTrunk implements TrunkSearch {
             SlackSearch.Result result = search(Math.min(limit, most), each, rows, starts, false);
             best = result.best().orElse(best);
             long sum = sum(each, best);
+            told(each, sum, result.bound(), nodes);
             if (result.bound() < sum) {
                 gaps.put(each, result.bound() == Long.MIN_VALUE ? Long.MAX_VALUE : run.grid * (sum - result.bound()));
             }

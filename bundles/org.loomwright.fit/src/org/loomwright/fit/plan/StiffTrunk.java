@@ -18,10 +18,12 @@ final class StiffTrunk implements TrunkSearch {
     private final Making making;
     private final Cancel cancel;
     private final RunTable trunk;
+    private final PlanWatch watch;
     private long passes;
     private long positions;
 
-    StiffTrunk(PlanTrunk trunk, PlanProblem problem, Cancel cancel) {
+    StiffTrunk(PlanTrunk trunk, PlanProblem problem, Cancel cancel, PlanWatch watch) {
+        this.watch = watch;
         this.making = new Making(problem.grid());
         this.cancel = cancel;
         long[] grid = LongStream.rangeClosed(0, Stations.farthest(trunk.stops(), problem.grid()) / problem.grid())
@@ -43,6 +45,7 @@ final class StiffTrunk implements TrunkSearch {
         long high = excess(UNLIMITED, before, best);
         long low = -1;
         while (high - low > 1) {
+            watch.excess(high, low + 1, passes);
             long limit = low + (high - low) / 2;
             RunProgramme.Way way = way(limit, before);
             if (way == null || way.cost().compareTo(best.cost()) > 0) {
@@ -51,6 +54,7 @@ final class StiffTrunk implements TrunkSearch {
                 high = Math.min(limit, excess(limit, before, way));
             }
         }
+        watch.excess(high, high, passes);
         return Optional.of(new Excess(high, high));
     }
 
