@@ -3,6 +3,7 @@ package org.loomwright.app;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,6 +15,7 @@ import org.loomwright.compare.draft.HarnessDraft;
 import org.loomwright.fit.plan.HarnessPlan;
 import org.loomwright.harness.Ours.Objective;
 import org.loomwright.harness.Source;
+import org.loomwright.harness.link.NaturalOrder;
 import org.loomwright.harness.link.Project;
 import org.loomwright.harness.link.WiringView;
 import org.loomwright.lang.Formatter;
@@ -136,6 +138,8 @@ public final class DraftHarness {
         if (views.isEmpty()) {
             throw new BadCall("--covers names no drawing");
         }
+        // whoever names them in another order gets the same draft
+        views.sort(Comparator.comparing(WiringView::name, new NaturalOrder()));
         return views;
     }
 

@@ -293,6 +293,14 @@ class DraftHarnessTest {
                 .getOrDefault("ours.loom", Set.of()));
     }
 
+    @Test
+    void theOrderOfTheDrawingsDoesNotMatter() throws BadCall {
+        Project project = new EditedExample("orrin").open().project();
+        String text = text(draft(project, "front64", "front67", "frontCoupe", "front70"));
+        assertEquals(text, text(draft(project, "front70", "frontCoupe", "front64", "front67")));
+        assertEquals(text, text(draft(project, "frontCoupe", "front67", "front70", "front64")));
+    }
+
     /** One drawing has the two breakouts the other way round. Both orders are planned, and the better one is told. */
     @Test
     void breakoutsThatChangePlacesArePlannedBothWays() throws BadCall {
@@ -342,7 +350,7 @@ class DraftHarnessTest {
                     }
                 }
                 """).project();
-        refused(project, "drawing back counts from tray and drawing front66 from bulkhead", "front66", "back");
+        refused(project, "drawing front66 counts from bulkhead and drawing back from tray", "front66", "back");
         refused(project, "drawing loose has no datum", "front66", "loose");
         refused(project, "the project has no drawing front99", "front66", "front99");
         refused(project, "--covers names no drawing");

@@ -245,6 +245,18 @@ class PlanHarnessTest {
                 + "  b1 in front67"));
     }
 
+    /** Byte for byte the same file, but for the line that names the drawings. */
+    @Test
+    void theOrderOfTheDrawingsDoesNotMatter() throws BadCall {
+        EditedExample example = new EditedExample("orrin");
+        String covers = "covers front64, front67, frontCoupe, front70";
+        String turned = "covers front70, frontCoupe, front67, front64";
+        Planned one = plan(example.open(), "front");
+        Planned other = plan(example.with("front-harness.loom", covers, turned).open(), "front");
+        assertEquals(one.text().orElseThrow().text(), other.text().orElseThrow().text().replace(turned, covers));
+        assertEquals(one.plan().found(), other.plan().found());
+    }
+
     /** What a person laid out by hand is a bound for the planner. */
     @Test
     void theFrontOfTheOrrinIsPlannedAtLeastAsWellAsByHand() throws BadCall {

@@ -40,14 +40,22 @@ final class BruteForce {
     /** Excess, copper and length of the best harness. */
     static Optional<long[]> best(PlanProblem problem) {
         BruteForce search = new BruteForce(problem);
-        search.stops(problem.trunks().getFirst().stops(), 0, 0, new long[problem.vehicles()],
-                new long[] {0, 0, 0});
+        search.trunks(0, new long[] {0, 0, 0});
         return Optional.ofNullable(search.best);
     }
 
-    private void stops(List<PlanStop> stops, int k, long before, long[] shifts, long[] sum) {
-        if (k == stops.size()) {
+    private void trunks(int trunk, long[] sum) {
+        if (trunk == problem.trunks().size()) {
             best = best == null || better.compare(sum, best) < 0 ? sum : best;
+        } else {
+            stops(trunk, 0, 0, new long[problem.vehicles()], sum);
+        }
+    }
+
+    private void stops(int trunk, int k, long before, long[] shifts, long[] sum) {
+        List<PlanStop> stops = problem.trunks().get(trunk).stops();
+        if (k == stops.size()) {
+            trunks(trunk + 1, sum);
             return;
         }
         PlanStop stop = stops.get(k);
@@ -57,7 +65,7 @@ final class BruteForce {
                 with[1] += stop.weight() * (at - before);
                 List<List<long[]>> choices = new ArrayList<>();
                 stop.branches().forEach(branch -> choices.add(branch(branch, at, shifts)));
-                combine(choices, 0, with, all -> stops(stops, k + 1, at, shifts, all));
+                combine(choices, 0, with, all -> stops(trunk, k + 1, at, shifts, all));
             }
         }
     }

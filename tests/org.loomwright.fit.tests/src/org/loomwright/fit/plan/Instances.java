@@ -48,6 +48,21 @@ final class Instances {
         return new PlanProblem(List.of(new PlanTrunk("main", stops)), vehicles, 10, order);
     }
 
+    /** Two trunks from one datum, with up to two breakouts on one and one on the other. */
+    static PlanProblem tinyBothWays(int seed) {
+        PlanProblem one = tiny(seed);
+        PlanProblem other = tiny(seed + 20_000);
+        List<PlanStop> ahead = one.trunks().getFirst().stops();
+        PlanStop back = other.trunks().getFirst().stops().getFirst();
+        PlanStop renamed = new PlanStop("back", back.first(), back.last(), back.leastGap(), back.mostGap(),
+                back.slack(), back.weight(), back.branches().stream().map(branch -> new PlanBranch("back" + branch
+                        .name(), branch.made(), branch.pinned(), branch.excessLimit(), branch.backLimit(), branch
+                                .longest(), branch.weight(), branch.count(), branch.asks(), List.of())).toList());
+        return new PlanProblem(List.of(new PlanTrunk("ahead", ahead.subList(0, Math.min(2, ahead.size()))),
+                new PlanTrunk("back", List.of(renamed))), Math.max(one.vehicles(), other.vehicles()), one.grid(),
+                one.order());
+    }
+
     /** The same without branches on branches. */
     static PlanProblem tinyStiff(int seed) {
         PlanProblem tiny = tiny(seed);

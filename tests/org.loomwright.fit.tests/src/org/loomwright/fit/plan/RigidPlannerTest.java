@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.loomwright.quantity.Cancel;
@@ -12,6 +13,7 @@ import org.loomwright.quantity.Cancel;
 class RigidPlannerTest {
 
     private static final int TINY = 1_500;
+    private static final int BOTH_WAYS = 300;
 
     private final Planner planner = new RigidPlanner();
 
@@ -32,5 +34,21 @@ class RigidPlannerTest {
             fits += expected.isPresent() ? 1 : 0;
         }
         assertTrue(fits > TINY / 4 && fits < TINY, fits + " of " + TINY + " fit");
+    }
+
+    /** The excess is the largest of both trunks, and what one of them must have, the other may use up. */
+    @Test
+    void bruteForceAgreesOnTrunksBothWays() {
+        int fits = 0;
+        for (int seed = 0; seed < BOTH_WAYS; seed++) {
+            PlanProblem problem = Instances.tinyBothWays(seed);
+            Optional<long[]> expected = BruteForce.best(problem);
+            for (Planner each : List.of(planner, new HarnessPlanner())) {
+                assertEquals(words(expected), words(each.plan(problem, Cancel.NEVER).found()
+                        .map(found -> new long[] {found.excess(), found.copper(), found.length()})), "seed " + seed);
+            }
+            fits += expected.isPresent() ? 1 : 0;
+        }
+        assertTrue(fits > BOTH_WAYS / 5 && fits < BOTH_WAYS, fits + " of " + BOTH_WAYS + " fit");
     }
 }
