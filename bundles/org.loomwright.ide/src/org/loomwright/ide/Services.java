@@ -24,6 +24,7 @@ import org.loomwright.ide.outline.Outline;
 import org.loomwright.ide.outline.OutlineItem;
 import org.loomwright.ide.project.Moment;
 import org.loomwright.quantity.Cancel;
+import org.loomwright.quantity.Unit;
 
 /**
  * Every question that can be asked about a file, in one place. Files are named as in the project; places are offsets in
@@ -109,8 +110,8 @@ public final class Services {
         return Actions.all(moment, file);
     }
 
-    /** The figures beside the text of a stretch. */
-    public static List<Inlay> inlays(Moment moment, String file, int from, int to, Cancel cancel) {
-        return Inlays.of(moment, file, from, to, cancel);
+    /** The figures beside the text of a stretch, lengths in millimetres or inches. */
+    public static List<Inlay> inlays(Moment moment, String file, int from, int to, Unit unit, Cancel cancel) {
+        return Inlays.of(moment, file, from, to, unit, cancel);
     }
 }

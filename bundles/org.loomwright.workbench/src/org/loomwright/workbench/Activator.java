@@ -2,6 +2,7 @@
 package org.loomwright.workbench;
 
 import org.loomwright.workbench.focus.Focus;
+import org.loomwright.workbench.preference.Preferences;
 import org.loomwright.workbench.truth.Rooms;
 import org.osgi.framework.BundleActivator;
 import org.osgi.framework.BundleContext;
@@ -15,7 +16,9 @@ public final class Activator implements BundleActivator {
     public void start(BundleContext context) {
         rooms = new Rooms();
         context.registerService(Rooms.class, rooms, null);
-        context.registerService(Focus.class, new Focus(), null);
+        Focus focus = new Focus();
+        context.registerService(Focus.class, focus, null);
+        Preferences.node().addPreferenceChangeListener(event -> focus.refresh());
     }
 
     @Override

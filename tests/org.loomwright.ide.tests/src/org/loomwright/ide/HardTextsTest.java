@@ -14,6 +14,7 @@ import org.loomwright.lang.words.Line;
 import org.loomwright.lang.words.Word;
 import org.loomwright.lang.words.WordLines;
 import org.loomwright.quantity.Cancel;
+import org.loomwright.quantity.Unit;
 
 /** Texts that nobody wants to meet: very long, wrong on every line, changed at random. */
 class HardTextsTest {
@@ -57,7 +58,7 @@ class HardTextsTest {
             askEverything(bench.moment(), "a.loom", offset);
         }
         Services.colours(bench.moment(), "a.loom");
-        Services.inlays(bench.moment(), "a.loom", 0, text.length(), Cancel.NEVER);
+        Services.inlays(bench.moment(), "a.loom", 0, text.length(), Unit.MM, Cancel.NEVER);
     }
 
     /** After any edits the words of a text are those that reading it from the start gives. */
@@ -106,7 +107,7 @@ class HardTextsTest {
             for (int q = 0; q < 5; q++) {
                 askEverything(bench.moment(), file, random.nextInt(text.length() + 1));
             }
-            Services.inlays(bench.moment(), file, 0, text.length(), Cancel.NEVER);
+            Services.inlays(bench.moment(), file, 0, text.length(), Unit.MM, Cancel.NEVER);
             Services.outline(bench.moment(), file);
         }
     }

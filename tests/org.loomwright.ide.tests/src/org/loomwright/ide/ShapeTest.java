@@ -17,6 +17,7 @@ import org.loomwright.ide.outline.Folds.Fold;
 import org.loomwright.ide.outline.OutlineItem;
 import org.loomwright.lang.Formatter;
 import org.loomwright.quantity.Cancel;
+import org.loomwright.quantity.Unit;
 
 /** The shape of a file: outline, folds, colours, format, inlays. */
 class ShapeTest {
@@ -105,7 +106,8 @@ class ShapeTest {
 
     @Test
     void inlaysTellCutLengthsAndVehicles() {
-        List<Inlay> inlays = Services.inlays(orrin.moment(), FRONT, 0, orrin.text(FRONT).length(), Cancel.NEVER);
+        List<Inlay> inlays = Services.inlays(orrin.moment(), FRONT, 0, orrin.text(FRONT).length(), Unit.MM,
+                Cancel.NEVER);
         int wire = orrin.offset(FRONT, "wire a 14 ga from J1:1 to S12", 29);
         Inlay cut = inlays.stream().filter(each -> each.offset() == wire).findFirst().orElseThrow();
         assertEquals("cut 1005 mm", cut.text());
@@ -113,7 +115,9 @@ class ShapeTest {
         int head = orrin.offset(FRONT, "not late67 {", 10);
         assertEquals("11,520 vehicles", inlays.stream().filter(each -> each.offset() == head).findFirst()
                 .orElseThrow().text());
-        List<Inlay> some = Services.inlays(orrin.moment(), FRONT, wire - 5, wire, Cancel.NEVER);
+        List<Inlay> some = Services.inlays(orrin.moment(), FRONT, wire - 5, wire, Unit.MM, Cancel.NEVER);
         assertEquals(List.of(cut), new ArrayList<>(some), "only what is asked for");
+        assertEquals("cut 39.57 in", Services.inlays(orrin.moment(), FRONT, wire - 5, wire, Unit.IN, Cancel.NEVER)
+                .getFirst().text(), "1005 mm at 25.4 mm an inch");
     }
 }

@@ -31,8 +31,8 @@ public final class Inlays {
     private Inlays() {
     }
 
-    /** The inlays between two places, in order. */
-    public static List<Inlay> of(Moment moment, String file, int from, int to, Cancel cancel) {
+    /** The inlays between two places, in order; lengths in millimetres or inches. */
+    public static List<Inlay> of(Moment moment, String file, int from, int to, Unit unit, Cancel cancel) {
         WordLines lines = moment.words(file);
         List<Inlay> inlays = new ArrayList<>();
         Map<WiringView, Map<String, LaidWire>> laid = new IdentityHashMap<>();
@@ -42,7 +42,7 @@ public final class Inlays {
             }
             cancel.check();
             if (line.rule().equals("Wire")) {
-                wire(moment, lines, line, laid).ifPresent(inlays::add);
+                wire(moment, lines, line, unit, laid).ifPresent(inlays::add);
             }
             condition(moment, lines, line).ifPresent(inlays::add);
         }
@@ -50,7 +50,7 @@ public final class Inlays {
         return List.copyOf(inlays);
     }
 
-    private static Optional<Inlay> wire(Moment moment, WordLines lines, Line line,
+    private static Optional<Inlay> wire(Moment moment, WordLines lines, Line line, Unit unit,
             Map<WiringView, Map<String, LaidWire>> laid) {
         Around around = Around.of(lines, line);
         Optional<WiringView> view = moment.project().wiring(around.wiring());
@@ -66,10 +66,10 @@ public final class Inlays {
         if (cuts.isEmpty()) {
             return Optional.empty();
         }
-        String text = cuts.size() == 1 ? millimetres(cuts.getFirst())
-                : millimetres(cuts.getFirst()).replace(" mm", "") + " to " + millimetres(cuts.getLast());
+        String text = cuts.size() == 1 ? shown(cuts.getFirst(), unit)
+                : shown(cuts.getFirst(), unit).replace(" " + unit.symbol(), "") + " to " + shown(cuts.getLast(), unit);
         int end = line.words().getLast().end();
-        return Optional.of(new Inlay(end, "cut " + text, tooltip(wire)));
+        return Optional.of(new Inlay(end, "cut " + text, tooltip(wire, unit)));
     }
 
     private static Map<String, LaidWire> byName(Moment moment, WiringView view) {
@@ -81,18 +81,18 @@ public final class Inlays {
         return byName;
     }
 
-    private static String tooltip(LaidWire wire) {
+    private static String tooltip(LaidWire wire, Unit unit) {
         StringBuilder text = new StringBuilder();
         for (CutLength each : wire.lengths()) {
-            text.append(text.isEmpty() ? "" : "\n").append(each.cut().map(Inlays::millimetres).orElse("unknown"))
+            text.append(text.isEmpty() ? "" : "\n").append(each.cut().map(cut -> shown(cut, unit)).orElse("unknown"))
                     .append(' ').append(each.tolerance()).append(": ")
                     .append(String.join(" + ", each.terms().stream().map(CutLength.Term::toString).toList()));
         }
         return text.toString();
     }
 
-    private static String millimetres(Length length) {
-        return length.show(Unit.MM, 1).replace(".0 mm", " mm");
+    private static String shown(Length length, Unit unit) {
+        return unit == Unit.MM ? length.show(unit, 1).replace(".0 mm", " mm") : length.show(unit, 2);
     }
 
     /** The number of vehicles at the last word of a condition. */

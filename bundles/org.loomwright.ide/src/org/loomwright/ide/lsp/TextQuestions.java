@@ -61,6 +61,7 @@ import org.loomwright.ide.navigate.Rename;
 import org.loomwright.ide.project.Moment;
 import org.loomwright.ide.session.Question;
 import org.loomwright.ide.session.Workspace;
+import org.loomwright.quantity.Unit;
 
 /** What is asked and told about texts. */
 final class TextQuestions implements TextDocumentService {
@@ -275,7 +276,7 @@ final class TextQuestions implements TextDocumentService {
     public CompletableFuture<List<InlayHint>> inlayHint(InlayHintParams params) {
         return ask(params.getTextDocument(), List.of(), (moment, file, cancel) -> Services.inlays(moment, file,
                         offset(moment, file, params.getRange().getStart()),
-                        offset(moment, file, params.getRange().getEnd()), cancel).stream()
+                        offset(moment, file, params.getRange().getEnd()), Unit.MM, cancel).stream()
                 .map(inlay -> Rendering.inlay(moment.lines(file), inlay)).toList());
     }
 }

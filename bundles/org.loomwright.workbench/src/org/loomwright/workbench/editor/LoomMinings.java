@@ -13,6 +13,7 @@ import org.eclipse.jface.text.codemining.ICodeMiningProvider;
 import org.eclipse.jface.text.codemining.LineContentCodeMining;
 import org.loomwright.ide.Services;
 import org.loomwright.ide.inlay.Inlay;
+import org.loomwright.workbench.preference.Preferences;
 
 /** Figures in the text: the cut length at a wire, the number of vehicles at a condition. */
 public final class LoomMinings implements ICodeMiningProvider {
@@ -28,7 +29,8 @@ public final class LoomMinings implements ICodeMiningProvider {
         return CompletableFuture.supplyAsync(() -> {
             List<ICodeMining> minings = new ArrayList<>();
             Asking.ask(open.get(), (moment, file, cancel) -> moment.text(file).length() == length
-                    ? Services.inlays(moment, file, 0, length, cancel) : List.<Inlay>of(), List.<Inlay>of())
+                    ? Services.inlays(moment, file, 0, length, Preferences.unit(), cancel) : List.<Inlay>of(),
+                    List.<Inlay>of())
                     .forEach(inlay -> minings.add(mining(inlay)));
             return minings;
         });

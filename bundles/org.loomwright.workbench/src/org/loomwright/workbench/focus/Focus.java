@@ -68,6 +68,11 @@ public final class Focus {
         listeners.remove(listener);
     }
 
+    /** Has all that follow look again: something is shown otherwise now. */
+    public void refresh() {
+        tell();
+    }
+
     private void tell() {
         listeners.forEach(Runnable::run);
     }

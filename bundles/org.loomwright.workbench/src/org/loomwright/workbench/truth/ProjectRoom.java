@@ -34,6 +34,7 @@ import org.loomwright.rules.Report;
 import org.loomwright.rules.Settings;
 import org.loomwright.rules.standard.StandardRules;
 import org.loomwright.workbench.guard.OffUi;
+import org.loomwright.workbench.preference.Preferences;
 
 /**
  * One project while its files are edited. Changes are collected and checked by a job; a change that comes meanwhile
@@ -41,9 +42,6 @@ import org.loomwright.workbench.guard.OffUi;
  * told of changes on any thread; never waits on a thread that draws.
  */
 public final class ProjectRoom {
-
-    /** How long to wait for the next key before a check begins, in milliseconds. */
-    private static final long PAUSE = 120;
 
     private final IProject project;
     private final EditSession session;
@@ -103,7 +101,7 @@ public final class ProjectRoom {
     /** A file has another text now, saved or not. */
     public void edit(String file, String text) {
         note(file, Optional.of(text.getBytes(StandardCharsets.UTF_8)));
-        job.schedule(PAUSE);
+        job.schedule(Preferences.pause());
     }
 
     /**
@@ -143,7 +141,7 @@ public final class ProjectRoom {
             return Status.OK_STATUS;
         } catch (Cancelled e) {
             if (!monitor.isCanceled()) {
-                job.schedule(PAUSE);
+                job.schedule(Preferences.pause());
             }
             return Status.CANCEL_STATUS;
         }

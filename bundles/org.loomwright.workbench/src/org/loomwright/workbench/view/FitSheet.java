@@ -17,6 +17,7 @@ import org.loomwright.harness.Span;
 import org.loomwright.harness.link.Project;
 import org.loomwright.quantity.Length;
 import org.loomwright.workbench.focus.Choice;
+import org.loomwright.workbench.preference.Preferences;
 import org.loomwright.workbench.text.Figures;
 
 /**
@@ -112,7 +113,7 @@ public record FitSheet(List<String> harnesses, String harness, List<String> head
         tips.addFirst("the least margin of the shown vehicles");
         return new FitSheet(names, judged.get().harness().name(), heads, tips, lines,
                 judged.get().harness().name() + " " + report.words() + ". Shown for " + choice.words()
-                + ", margin in mm.");
+                + ", margin in " + Preferences.unit().symbol() + ".");
     }
 
     private static String tip(Judged judged, int column) {
@@ -159,6 +160,6 @@ public record FitSheet(List<String> harnesses, String harness, List<String> head
     }
 
     private static String mm(Length length) {
-        return Figures.down(length) + " mm";
+        return Figures.written(length);
     }
 }

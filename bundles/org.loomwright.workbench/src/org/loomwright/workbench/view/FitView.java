@@ -7,13 +7,13 @@ import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.TableItem;
 import org.loomwright.app.JudgeFit.Judged;
 import org.loomwright.fit.FitStatus;
 import org.loomwright.workbench.Shared;
 import org.loomwright.workbench.focus.Choice;
 import org.loomwright.workbench.guard.OffUi;
+import org.loomwright.workbench.text.Inks;
 import org.loomwright.workbench.truth.Truth;
 
 /** Places against vehicles, with the margin in each cell; a cell leads to the line that decides it. */
@@ -80,6 +80,6 @@ public final class FitView extends TruthView<FitSheet> {
         return box.status().filter(FitStatus::isFailure).isPresent()
                 ? JFaceResources.getColorRegistry().get(org.eclipse.jface.preference.JFacePreferences.ERROR_COLOR)
                 : box.status().filter(each -> each == FitStatus.FITS).isPresent() ? null
-                : Display.getCurrent().getSystemColor(SWT.COLOR_DARK_GRAY);
+                : Inks.PALE.colour();
     }
 }

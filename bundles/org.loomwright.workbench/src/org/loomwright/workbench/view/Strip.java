@@ -120,6 +120,6 @@ public record Strip(List<String> names, String name, List<Item> items, double le
     }
 
     private static String words(Optional<Length> length) {
-        return length.map(each -> Figures.down(each) + " mm").orElse("of unknown length");
+        return length.map(Figures::written).orElse("of unknown length");
     }
 }

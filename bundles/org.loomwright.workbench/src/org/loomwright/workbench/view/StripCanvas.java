@@ -21,6 +21,7 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.loomwright.workbench.text.Inks;
 
 /** Draws a strip, and lets it be walked with keys and clicked with the mouse. Colours are those of the theme. */
 final class StripCanvas {
@@ -203,7 +204,7 @@ final class StripCanvas {
     }
 
     private void ink(GC gc, Strip.Item item) {
-        Color pale = canvas.getDisplay().getSystemColor(SWT.COLOR_DARK_GRAY);
+        Color pale = Inks.PALE.colour();
         gc.setForeground(item.there() ? canvas.getForeground() : pale);
         gc.setLineStyle(item.there() ? SWT.LINE_SOLID : SWT.LINE_DASH);
     }
