@@ -43,9 +43,11 @@ class PreferencesTest {
                 each -> each.getText().equals("120")));
         Button apply = hand.found("the button that applies", () -> Hand.control(shell, Button.class,
                 each -> each.getText().contains("Apply and")));
-        hand.tell(() -> pause.setText("5"));
+        hand.tell(pause::setFocus);
+        hand.tell(pause::selectAll);
+        hand.type("5");
         hand.until("a pause that is too short is refused", () -> !apply.isEnabled());
-        hand.tell(() -> pause.setText("500"));
+        hand.type("00");
         hand.until("one within the bounds is taken", apply::isEnabled);
         hand.picture("preferences");
         hand.click(apply);
