@@ -251,9 +251,9 @@ final class ColumnBuilder {
         Length length = length(branch).orElseThrow();
         List<Spot> all = new ArrayList<>(followed);
         all.addAll(way);
-        return new Requirement.Reach(new Demand(theirs.map(run -> run.name().text()).orElse(""), onDatum ? "" : stop
-                .run(),
-                onDatum ? "" : stop.name(), along, length, settings.made(branch, length), off.length().orElseThrow(),
+        return new Requirement.Reach(new Demand(place, theirs.map(run -> run.name().text()).orElse(""),
+                onDatum ? "" : stop.run(), onDatum ? "" : stop.name(), along, length,
+                settings.made(branch, length), off.length().orElseThrow(),
                 extra, spread.plus(off.tolerance().plus()), spread.plus(off.tolerance().minus()),
                 settings.excess(place), settings.doublingBack(place), FactoryPaths.worst(all), branch.span(), span,
                 endsDiffer(branch.length(), measure)));

@@ -9,6 +9,7 @@ import org.loomwright.quantity.Tolerance;
 /**
  * What one branch of a drawing asks of one branch of the harness.
  *
+ * @param place           the place that the branch goes to in the vehicles
  * @param factoryBranch   the drawing's branch; empty when the place is the drawing's datum
  * @param trunk           the harness's trunk; empty for a branch that hangs on the datum
  * @param stop            the breakout on that trunk, with which the branch moves when slack is taken up; empty for the
@@ -27,9 +28,10 @@ import org.loomwright.quantity.Tolerance;
  * @param factorySpan     the drawing's branch
  * @param endsDiffer      true when the two branches are measured to different ends and both say so
  */
-public record Demand(String factoryBranch, String trunk, String stop, Way way, Length made, Tolerance madeTolerance,
-        Length factory, Length extra, Length reachAllowance, Length excessAllowance, Length excessLimit,
-        Length backLimit, Provenance provenance, Span harnessSpan, Span factorySpan, boolean endsDiffer) {
+public record Demand(String place, String factoryBranch, String trunk, String stop, Way way, Length made,
+        Tolerance madeTolerance, Length factory, Length extra, Length reachAllowance, Length excessAllowance,
+        Length excessLimit, Length backLimit, Provenance provenance, Span harnessSpan, Span factorySpan,
+        boolean endsDiffer) {
 
     /** c - tm - |x - s| - K - a in nanometres: what is left of the shortest branch; negative when it does not reach. */
     long margin(long position) {

@@ -29,6 +29,11 @@ public record FitCell(int row, int column, FitStatus status, Requirement require
     public record Figures(Length margin, Length excess, Length along, Length position, Length tuck, Demand demand) {
     }
 
+    /** The place in these vehicles: that of the row, or where its function is instead. */
+    public String place(FitRow row) {
+        return requirement instanceof Requirement.Reach reach ? reach.demand().place() : row.place();
+    }
+
     /** The harness's branch; empty for a place that it does not serve. */
     public Optional<Span> harnessSpan() {
         return switch (requirement) {

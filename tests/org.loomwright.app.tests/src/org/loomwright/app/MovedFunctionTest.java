@@ -4,6 +4,7 @@ package org.loomwright.app;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
@@ -16,6 +17,9 @@ import org.loomwright.fit.plan.HarnessPlanner;
 import org.loomwright.harness.link.Project;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.Progress;
+import org.loomwright.rules.Finding;
+import org.loomwright.rules.Settings;
+import org.loomwright.rules.standard.StandardRules;
 
 /** A function that is at another place in some years, served by one branch of ours in all of them. */
 class MovedFunctionTest {
@@ -107,6 +111,10 @@ class MovedFunctionTest {
         FitReport report = judge(CARS.replace("to panel 220 mm", "to panel 242 mm") + OURS);
         assertEquals(FitStatus.TOO_SHORT, report.worst(0, "front68").orElseThrow().status());
         assertEquals(FitStatus.FITS, report.worst(0, "front66").orElseThrow().status());
+        Project project = TextProject.open(CARS.replace("to panel 220 mm", "to panel 242 mm") + OURS).project();
+        assertEquals(List.of("branch b3 is 1 mm too short for panel as front68 has it"), StandardRules.engine()
+                .check(project, Settings.TIMELESS, Cancel.NEVER, Progress.NONE).of("place-not-reached").stream()
+                .map(Finding::sentence).toList());
     }
 
     /** Capped, it goes nowhere; and a branch of ours to the other place is the one that serves it. */

@@ -24,7 +24,8 @@ record Chain(int[] stations, int[] slacks, List<List<Twig>> branches) {
     record Twig(int c, int tm, int tp, int s, int k, int a, int e, int b) {
 
         Demand demand() {
-            return new Demand("", "main", "", new Way.Direct(mm(s).nanometres()), mm(c), new Tolerance(mm(tm), mm(tp)),
+            return new Demand("place", "", "main", "", new Way.Direct(mm(s).nanometres()), mm(c),
+                    new Tolerance(mm(tm), mm(tp)),
                     mm(k), Length.ZERO, mm(a), mm(a), mm(e), mm(b), Provenance.SHEET, Span.NONE, Span.NONE, false);
         }
 

@@ -35,7 +35,7 @@ class TwoVehiclesTest {
         FitColumn.Trunk trunk = new FitColumn.Trunk("main",
                 List.of(new FitColumn.Stop("p", Chain.mm(breakout), Chain.mm(0))));
         List<FitColumn> columns = all.stream().map(each -> {
-            Demand demand = new Demand("b", "main", "p", new Way.Direct(Chain.mm(each.s()).nanometres()), Chain
+            Demand demand = new Demand("place", "b", "main", "p", new Way.Direct(Chain.mm(each.s()).nanometres()), Chain
                     .mm(made),
                     new Tolerance(Chain.mm(tm), Chain.mm(tp)), Chain.mm(each.k()), Chain.mm(0),
                     Chain.mm(each.a()), Chain.mm(each.a()), Chain.mm(limit), Chain.mm(1_000),

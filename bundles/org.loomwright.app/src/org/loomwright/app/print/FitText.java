@@ -89,7 +89,7 @@ final class FitText {
     }
 
     private String where(FitCell cell) {
-        return report.problem().rows().get(cell.row()).place() + " in "
+        return cell.place(report.problem().rows().get(cell.row())) + " in "
                 + report.problem().columns().get(cell.column()).drawing();
     }
 

@@ -136,7 +136,7 @@ final class RefusalText {
             if (row.branch().equals(branch) && asked.requirement() instanceof Requirement.Reach reach) {
                 String leaves = reach.demand().way() instanceof Way.Direct direct
                         ? "leaves the trunk at " + Millimetres.exact(new Length(direct.station())) + " mm, " : "";
-                out.append("    ").append(Cells.printable(row.place())).append(" in ").append(column.label())
+                out.append("    ").append(Cells.printable(reach.demand().place())).append(" in ").append(column.label())
                         .append(": ").append(leaves).append("needs ").append(Millimetres.excess(reach.demand().factory()
                                 .plus(reach.demand().extra()))).append(" mm, ± ")
                         .append(Millimetres.excess(reach.demand().reachAllowance())).append(" mm in all, ")

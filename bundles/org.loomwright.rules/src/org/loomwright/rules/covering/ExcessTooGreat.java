@@ -54,7 +54,7 @@ public final class ExcessTooGreat implements Rule<Target.OfHarness> {
                         + " needed besides + " + demand.excessAllowance() + " tolerances = " + figures.excess()
                         + " to dress back, more than " + demand.excessLimit())
                 .advise("make it shorter, move its breakout, or allow more with: excessAtMost ... at "
-                        + outcome.row().place())
+                        + outcome.place())
                 .report();
     }
 }

@@ -105,7 +105,7 @@ public final class ExcessTooTightToMake implements Rule<Target.OfHarness> {
 
     private static void report(WiringView harness, FitRow row, Tight tight, Length grid, Findings findings) {
         Demand demand = tight.demand();
-        Optional<Ours.Setting> setting = setting(harness, row.place());
+        Optional<Ours.Setting> setting = setting(harness, demand.place());
         Length least = tight.spread().plus(grid).minus(UNIT);
         Span branch = harness.run(row.branch()).map(run -> run.name().span()).orElse(row.span());
         findings.about(harness.name(), row.branch(), "branch " + row.branch()).when(tight.when())
@@ -114,7 +114,7 @@ public final class ExcessTooTightToMake implements Rule<Target.OfHarness> {
                 .see(setting.map(Ours.Setting::span).orElse(Span.NONE), "the limit")
                 .see(demand.factorySpan(), "the factory's branch")
                 .says((tight.never() ? "no length of branch " : "perhaps no length of branch ") + row.branch()
-                        + " keeps within " + demand.excessLimit() + " of excess at " + row.place() + " as "
+                        + " keeps within " + demand.excessLimit() + " of excess at " + demand.place() + " as "
                         + tight.drawing() + " has it")
                 .step(demand.madeTolerance().minus() + " made shorter + " + demand.madeTolerance().plus()
                         + " made longer + " + demand.reachAllowance() + " + " + demand.excessAllowance()
@@ -122,7 +122,7 @@ public final class ExcessTooTightToMake implements Rule<Target.OfHarness> {
                 .step(tight.spread() + " + grid " + grid + " - " + UNIT + " = " + least + ", more than "
                         + demand.excessLimit() + (setting.isPresent() ? ""
                                 : " (" + own(harness) + harness.platform().limits().cite(Limit.EXCESS) + ")"))
-                .advise("allow an excess of at least " + least + " with: excessAtMost ... at " + row.place()
+                .advise("allow an excess of at least " + least + " with: excessAtMost ... at " + demand.place()
                         + "; or make the branch and its breakout more exactly")
                 .report();
     }

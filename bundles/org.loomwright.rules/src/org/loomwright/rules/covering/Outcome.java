@@ -51,9 +51,14 @@ record Outcome(WiringView harness, FitRow row, FitColumn column, FitCell cell) {
                 .at(name, label).see(cell.factorySpan().orElse(Span.NONE), "the factory's branch");
     }
 
+    /** The place in these vehicles. */
+    String place() {
+        return cell.place(row);
+    }
+
     /** {@code headlampLeft as front68 has it}. */
     String where() {
-        return row.place() + " as " + column.drawing() + " has it";
+        return place() + " as " + column.drawing() + " has it";
     }
 
     /** Rounded up to a tenth of a millimetre. */

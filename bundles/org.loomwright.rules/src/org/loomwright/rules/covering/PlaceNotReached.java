@@ -85,7 +85,7 @@ public final class PlaceNotReached implements Rule<Target.OfHarness> {
                 .key(column.drawing())
                 .at(branch.map(run -> run.name().span()).orElse(row.span()), lacking + " too short")
                 .see(demand.factorySpan(), "the factory's branch")
-                .says("branch " + row.branch() + " is " + lacking + " too short for " + row.place() + " as "
+                .says("branch " + row.branch() + " is " + lacking + " too short for " + demand.place() + " as "
                         + column.drawing() + " has it")
                 .step(demand.made() + " - " + demand.madeTolerance().minus() + " made shorter - " + figures.along()
                         + " along the trunk - " + demand.factory() + " factory length - " + demand.extra()

@@ -34,7 +34,7 @@ public final class RunsBackTooFar implements Rule<Target.OfHarness> {
         for (Outcome outcome : Outcome.all(target, FitStatus.DOUBLES_BACK)) {
             FitCell.Figures figures = outcome.cell().figures().orElseThrow();
             Length limit = figures.demand().backLimit();
-            String place = outcome.row().place();
+            String place = outcome.place();
             outcome.draft(findings, figures.along() + " along the trunk").key(outcome.column().drawing())
                     .says("branch " + outcome.row().branch() + " runs " + Outcome.up(figures.along())
                             + " along the trunk to " + outcome.where())

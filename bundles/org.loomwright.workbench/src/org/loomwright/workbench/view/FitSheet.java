@@ -149,7 +149,7 @@ public record FitSheet(List<String> harnesses, String harness, List<String> head
     private static String detail(FitReport report, FitCell cell) {
         FitColumn column = report.problem().columns().get(cell.column());
         FitRow row = report.problem().rows().get(cell.row());
-        String head = row.place() + " in " + column.label() + ": " + cell.status().words();
+        String head = cell.place(row) + " in " + column.label() + ": " + cell.status().words();
         String why = cell.reason().map(each -> "; " + each.words()).orElse("");
         return head + why + cell.figures().map(each -> "; made " + mm(each.demand().made()) + " (at least "
                 + mm(each.demand().made().minus(each.demand().madeTolerance().minus())) + "), the factory's "
