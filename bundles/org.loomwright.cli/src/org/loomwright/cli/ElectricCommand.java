@@ -5,12 +5,16 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.loomwright.app.BadCall;
 import org.loomwright.app.OpenProject.Opened;
+import org.loomwright.app.SizeCircuits;
 import org.loomwright.app.SolveCircuits;
 import org.loomwright.app.SolveCircuits.Solved;
 import org.loomwright.app.print.ElectricJson;
 import org.loomwright.app.print.ElectricPlot;
 import org.loomwright.app.print.ElectricText;
+import org.loomwright.app.print.SizesJson;
+import org.loomwright.app.print.SizesText;
 import org.loomwright.app.write.WholeFiles;
+import org.loomwright.quantity.Cancel;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
@@ -22,6 +26,7 @@ final class ElectricCommand implements Command {
     private static final String MODE = "--mode";
     private static final String CIRCUIT = "--circuit";
     private static final String PLOT = "--plot";
+    private static final String SIZES = "--sizes";
 
     @Override
     public String name() {
@@ -42,6 +47,8 @@ final class ElectricCommand implements Command {
         spec.addOption(option(CIRCUIT, "NAME", "Print only what belongs to this circuit, or is fed through it."));
         spec.addOption(option(PLOT, "FILE.svg", "Draw the voltage along the circuit from source to ground; needs "
                 + MODE + "."));
+        spec.addOption(Flags.flag(SIZES, "Print the least fuse and the smallest gauge that would do in every vehicle"
+                + " and mode, or in the one of " + VEHICLE + "."));
         Flags.format(spec);
         Flags.quiet(spec);
     }
@@ -58,6 +65,13 @@ final class ElectricCommand implements Command {
         String plot = arguments.matchedOptionValue(PLOT, "");
         if (!plot.isEmpty() && mode.isEmpty()) {
             throw new BadCall(PLOT + " draws one mode; name it with " + MODE);
+        }
+        if (arguments.hasMatchedOption(SIZES)) {
+            if (!mode.isEmpty() || !circuit.isEmpty() || !plot.isEmpty()) {
+                throw new BadCall(SIZES + " looks at all modes and circuits; leave " + MODE + ", " + CIRCUIT + " and "
+                        + PLOT + " out");
+            }
+            return sizes(arguments, language, door, flags);
         }
         Opened opened;
         List<Solved> solved;
@@ -76,6 +90,22 @@ final class ElectricCommand implements Command {
         for (Solved each : solved) {
             door.out().print(text.of(each, circuit, !mode.isEmpty() || !circuit.isEmpty()));
         }
+        return Exit.FINE;
+    }
+
+    private static int sizes(ParseResult arguments, Language language, Door door, Flags flags) throws BadCall {
+        Opened opened;
+        List<SizeCircuits.Sized> sized;
+        try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {
+            opened = Desk.open(language, door, List.of(arguments.matchedPositionalValue(0, "")), progress).getFirst();
+            sized = SizeCircuits.of(opened.project(), arguments.matchedOptionValue(VEHICLE, ""), Cancel.NEVER);
+        }
+        if (flags.json()) {
+            door.out().print(SizesJson.of(opened.place().name(), sized));
+            return Exit.FINE;
+        }
+        SizesText text = new SizesText(Desk.palette(door), door.outTerminal() ? door.width() : 140);
+        sized.forEach(each -> door.out().print(text.of(each)));
         return Exit.FINE;
     }
 

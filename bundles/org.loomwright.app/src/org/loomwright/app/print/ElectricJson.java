@@ -98,7 +98,7 @@ public final class ElectricJson {
         json.endObject();
     }
 
-    private static String number(double value) {
+    static String number(double value) {
         return value == 0 ? "0" : new BigDecimal(value).round(DIGITS).stripTrailingZeros().toPlainString();
     }
 }

@@ -114,7 +114,7 @@ public sealed interface Element {
         @Override
         public double slope(double across) {
             double wanted = (volts - across) / ohms;
-            return wanted > 0 && wanted < amps ? 1 / ohms : 0;
+            return wanted > 0 && wanted < amps ? 1 / ohms : OneWay.LEAK;
         }
 
         @Override

@@ -6,14 +6,19 @@ import java.util.List;
 import java.util.Optional;
 import org.loomwright.electric.ampacity.Allowance;
 import org.loomwright.electric.ampacity.Figure;
+import org.loomwright.electric.ampacity.Gauges;
 import org.loomwright.electric.mode.Engine;
 import org.loomwright.electric.network.Model;
 import org.loomwright.electric.network.Piece;
 import org.loomwright.electric.network.Role;
 import org.loomwright.electric.point.OperatingPoint;
 import org.loomwright.electric.point.PointSolver;
+import org.loomwright.electric.protection.FeedTree;
+import org.loomwright.electric.protection.OpeningTimes;
+import org.loomwright.electric.protection.Protector;
 import org.loomwright.electric.thermal.Ratings;
 import org.loomwright.harness.Part;
+import org.loomwright.quantity.ConductorSize;
 import org.loomwright.quantity.Dimension;
 
 /** Looks at what conductors, fuses, contacts and relays carry, held against what they may. */
@@ -74,14 +79,31 @@ public final class ConductorFaults implements Inspector {
                             + " + (" + allowed.rating() + " - " + Figure.of(allowed.ambientC(), 0) + ") x ("
                             + Figure.of(amps, 1) + " / " + Figure.of(allowed.amps(), 1) + ")² = "
                             + Figure.of(celsius, 0) + " C"),
-                    "fit a larger wire: this one is destroyed in normal use"));
+                    larger(point, piece, copper, allowed, amps, ratings) + ": this one is destroyed in normal use"));
         } else if (amps > allowed.sureAmps()) {
             faults.add(new Fault("wire-overloaded", piece, amps / allowed.amps(), "wire " + piece.subject().element()
                     + " of " + copper.size() + " carries " + Figure.of(amps, 1) + " A, it may carry "
                     + Figure.of(allowed.amps(), 1) + " A", List.of(allowed.derivation(),
                             "counted in its bundle: the wire and each neighbour that carries more than 20 % of its own"
-                                    + " figure"), "fit a larger wire, or lead it where it is cooler or less crowded"));
+                                    + " figure"), larger(point, piece, copper, allowed, amps, ratings)
+                                    + ", or lead it where it is cooler or less crowded"));
         }
+    }
+
+    /** The smallest gauge that bears the current, and the fuse before the wire, in the same bundle. */
+    private static String larger(OperatingPoint point, Piece piece, Model.Copper copper, Allowance allowed,
+            double amps, Ratings ratings) {
+        Optional<Piece> device = FeedTree.of(point).filter(each -> each.far(piece) > 0)
+                .map(each -> each.devices(each.far(piece))).filter(list -> !list.isEmpty()).map(List::getLast)
+                .filter(each -> each.role() != Role.LINK && each.rating() > 0);
+        double lasting = OpeningTimes.FOR_EVER * device.map(each -> new Protector(each).carries()).orElse(0.0);
+        double factor = allowed.ambient().value() * allowed.bundle().value();
+        double base = Math.max(amps, lasting) / factor;
+        Optional<ConductorSize> least = factor <= 0 ? Optional.empty() : Gauges.smallest(copper.size().system(),
+                size -> ratings.base(piece, size).filter(each -> each >= base).isPresent());
+        String with = lasting > amps ? ", which bears " + new Protector(device.get()).words() + " before it too" : "";
+        return least.map(size -> "fit a wire of at least " + size + with).orElse("no gauge bears this where it is:"
+                + " take a cable of a higher class, or divide the current");
     }
 
     private static void fuse(OperatingPoint point, Piece piece, double amps, List<Fault> faults) {

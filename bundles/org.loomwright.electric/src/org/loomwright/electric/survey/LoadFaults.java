@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.loomwright.electric.ampacity.Figure;
+import org.loomwright.electric.ampacity.Gauges;
 import org.loomwright.electric.mode.Engine;
 import org.loomwright.electric.network.Model;
 import org.loomwright.electric.network.Piece;
@@ -95,26 +96,60 @@ public final class LoadFaults implements Inspector {
                 .isPresent();
     }
 
+    /** Returns what a load may lose on its way, feed and return together, in V. */
+    public static double dropLimit(OperatingPoint point, Piece load) {
+        Limits limits = point.schematic().fitment().platform().limits();
+        double nominal = point.schematic().nominal();
+        return isHeadlamp(load) ? limits.si(Limit.HEADLAMP_DROP) * nominal / 12
+                : limits.si(Limit.LOAD_DROP) * nominal;
+    }
+
+    /** Returns whether a ballast or a sender lies on the way of a load: it lowers the voltage on purpose. */
+    public static boolean dropsOnPurpose(OperatingPoint point, Trail trail) {
+        double least = point.schematic().fitment().platform().limits().si(Limit.DROPPING_RESISTANCE);
+        return trail.steps().stream().anyMatch(step -> step.piece().subject().part()
+                .filter(part -> part.kind() == Part.Kind.RESISTOR_CABLE).isPresent()
+                || step.piece().model() instanceof Model.Fixed fixed && fixed.ohms() >= least);
+    }
+
     private static void drop(OperatingPoint point, Piece piece, Model.Working working, List<Fault> faults) {
         Trail trail = Trail.of(point, piece);
         double lost = trail.feed() + trail.back();
-        Limits limits = point.schematic().fitment().platform().limits();
-        double nominal = point.schematic().nominal();
-        double limit = isHeadlamp(piece) ? limits.si(Limit.HEADLAMP_DROP) * nominal / 12
-                : limits.si(Limit.LOAD_DROP) * nominal;
-        boolean ballast = trail.steps().stream().anyMatch(step -> step.piece().subject().part()
-                .filter(part -> part.kind() == Part.Kind.RESISTOR_CABLE).isPresent());
-        if (lost > limit && !ballast && Fed.currentShare(point, piece) > 0.3) {
+        double limit = dropLimit(point, piece);
+        if (lost > limit && !dropsOnPurpose(point, trail) && Fed.currentShare(point, piece) > 0.3) {
             List<String> steps = new ArrayList<>();
             trail.steps().stream().filter(step -> step.piece().role().passes())
                     .sorted((one, other) -> Double.compare(other.drop(), one.drop())).limit(6)
                     .forEach(step -> steps.add(Figure.of(step.drop() * 1000, 0) + " mV "
                             + step.piece().subject().label()
                             + ", " + Figure.of(step.amps(), 2) + " A"));
+            thicker(trail, limit, lost).ifPresent(steps::add);
             faults.add(new Fault("drop-too-high", piece, lost / limit, piece.subject().label() + " loses "
                     + Figure.of(lost, 2) + " V on its way, " + Figure.of(limit, 2) + " V are allowed", steps,
                     "begin with what loses most"));
         }
+    }
+
+    /** The smallest gauges with which a load loses no more than it may, all wires on its way thickened alike. */
+    private static Optional<String> thicker(Trail trail, double limit, double lost) {
+        double inWires = trail.steps().stream().filter(step -> step.piece().model() instanceof Model.Copper)
+                .mapToDouble(Trail.Step::drop).sum();
+        double left = limit - (lost - inWires);
+        if (left <= 0) {
+            return Optional.of("contacts, switches and fuses alone lose " + Figure.of(lost - inWires, 2)
+                    + " V: no gauge mends that");
+        }
+        List<String> sizes = new ArrayList<>();
+        for (Trail.Step step : trail.steps()) {
+            if (step.piece().model() instanceof Model.Copper copper) {
+                double area = copper.size().areaMm2() * inWires / left;
+                Gauges.smallest(copper.size().system(), size -> size.areaMm2() >= area)
+                        .filter(size -> step.drop() > 0.02 * inWires && !size.equals(copper.size()))
+                        .ifPresent(size -> sizes.add(step.piece().subject().element() + " " + size));
+            }
+        }
+        return sizes.isEmpty() ? Optional.empty()
+                : Optional.of("smallest gauges that keep the limit together: " + String.join(", ", sizes));
     }
 
     private static List<String> steps(OperatingPoint point, Piece piece, Model.Working working, boolean dim) {

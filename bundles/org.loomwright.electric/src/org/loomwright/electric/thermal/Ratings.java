@@ -17,6 +17,7 @@ import org.loomwright.electric.network.Schematic;
 import org.loomwright.geometry.Section;
 import org.loomwright.harness.link.WireView;
 import org.loomwright.harness.link.WiringView;
+import org.loomwright.quantity.ConductorSize;
 
 /**
  * What the wires of a network may carry. In the bundle of a wire counts the wire itself and each neighbour that carries
@@ -72,6 +73,16 @@ public final class Ratings {
         return piece.model() instanceof Model.Copper copper && piece.subject().wire().isPresent()
                 ? ampacity.allowed(copper.size(), around(piece).classC().orElse(CLASS), ambient(piece), wires)
                 : Optional.empty();
+    }
+
+    /** Returns what the table allows a wire of another size in the same place, in A before factors. */
+    public Optional<Double> base(Piece piece, ConductorSize size) {
+        return ampacity.allowed(size, around(piece).classC().orElse(CLASS), ambient(piece), 1).map(Allowance::base);
+    }
+
+    /** Returns the basis of the figures. */
+    public Ampacity ampacity() {
+        return ampacity;
     }
 
     /**

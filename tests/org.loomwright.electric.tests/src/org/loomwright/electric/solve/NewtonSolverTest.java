@@ -54,6 +54,17 @@ class NewtonSolverTest {
         assertEquals(6 + Math.sqrt(26), solution.potentials()[2], NEAR);
     }
 
+    /** It gives nothing, and must not keep the lamps of the battery from being solved. */
+    @Test
+    void anAlternatorThatNothingIsConnectedToIsSolved() {
+        Outcome.Solution solution = solve(Netlist.builder().hold(0, 0).add(1, 0, new Element.Battery(12.6, 0.01, 0.6))
+                .resistor(1, 2, 0.05).add(2, 0, new Element.Filament(12.8, 4)).add(2, 0, new Element.Filament(12.8, 1))
+                .add(3, 0, new Element.Regulated(14, 35, 0.004)).resistor(3, 4, 1).build());
+        assertEquals(14, solution.potentials()[3], NEAR);
+        assertEquals(14, solution.potentials()[4], NEAR);
+        assertTrue(solution.potentials()[2] > 12);
+    }
+
     @Test
     void anAlternatorHoldsItsVoltageUpToItsOutputAndTakesNothingBack() {
         Netlist.Builder light = Netlist.builder().hold(0, 0).add(1, 0, new Element.Regulated(14, 30, 0.01))

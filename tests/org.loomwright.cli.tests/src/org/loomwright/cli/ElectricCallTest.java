@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** How {@code electric} is called, and what it says. */
+class ElectricCallTest {
+
+    @TempDir
+    private Path folder;
+
+    private Call call(String example, String... more) throws Exception {
+        Files.copy(Path.of(System.getProperty("loomwright.root")).normalize().resolve("docs/examples/broken")
+                .resolve(example + ".loom"), folder.resolve("demo.loom"));
+        String[] args = new String[more.length + 2];
+        args[0] = "electric";
+        args[1] = ".";
+        System.arraycopy(more, 0, args, 2, more.length);
+        return Call.in(folder, args);
+    }
+
+    @Test
+    void oneLineAModeWithoutMore() throws Exception {
+        String out = call("drop-too-high").isFine().out();
+        assertTrue(out.contains("night "), out);
+        assertTrue(out.contains("keyOffTurning"), out);
+    }
+
+    @Test
+    void theSizesThatWouldDoInEveryVehicle() throws Exception {
+        String out = call("wire-too-hot", "--sizes").isFine().out();
+        assertTrue(out.startsWith("Demo: all 2 vehicles; with harness front\n"), out);
+        assertTrue(out.lines().anyMatch(line -> line.matches("90c of front +20 ga +14\\.35 +14 ga +too small now .*")),
+                out);
+        assertTrue(out.contains(" networks solved\n"), out);
+        assertTrue(out.contains("Nothing here complies with a law"), out);
+    }
+
+    @Test
+    void theSizesForMachines() throws Exception {
+        JsonObject json = JsonParser.parseString(call("wire-too-hot", "--sizes", "--format", "json").isFine().out())
+                .getAsJsonObject();
+        JsonObject sizes = json.getAsJsonArray("sizes").get(0).getAsJsonObject();
+        JsonObject wire = sizes.getAsJsonArray("wires").asList().stream().map(each -> each.getAsJsonObject())
+                .filter(each -> each.get("element").getAsString().equals("front:90c")).findFirst().orElseThrow();
+        assertEquals("14 ga", wire.get("least").getAsString());
+        assertTrue(wire.get("tooSmall").getAsBoolean());
+        assertEquals(10, sizes.getAsJsonArray("fuses").get(0).getAsJsonObject().get("leastAmps").getAsDouble());
+    }
+
+    @Test
+    void sizesAreOfAllModes() throws Exception {
+        call("wire-too-hot", "--sizes", "--mode", "night").isRefused("--sizes looks at all modes");
+    }
+
+    @Test
+    void aVehicleThatDoesNotExistIsRefused() throws Exception {
+        call("wire-too-hot", "--sizes", "--vehicle", "1975").isRefused("1975");
+    }
+
+    @Test
+    void aModeThatDoesNotExistIsRefusedWithTheNearest() throws Exception {
+        call("wire-too-hot", "--mode", "nigth").isRefused("night");
+    }
+
+    @Test
+    void aPlotNeedsAMode() throws Exception {
+        call("wire-too-hot", "--plot", "out.svg").isRefused("--mode");
+    }
+}
