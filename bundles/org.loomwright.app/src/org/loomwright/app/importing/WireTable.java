@@ -20,7 +20,7 @@ import org.loomwright.lang.text.TextDecoder;
  */
 public record WireTable(List<String> heads, List<Row> rows) {
 
-    private static final int MOST_ROWS = 50_000;
+    static final int MOST_ROWS = 50_000;
 
     public WireTable {
         heads = List.copyOf(heads);
@@ -66,7 +66,7 @@ public record WireTable(List<String> heads, List<Row> rows) {
                     heads.addAll(cells);
                 } else if (cells.stream().anyMatch(cell -> !cell.isEmpty())) {
                     if (rows.size() == MOST_ROWS) {
-                        throw new BadCall("the table has more than " + MOST_ROWS + " rows; import it in parts");
+                        throw tooLong();
                     }
                     rows.add(new Row(record.getRecordNumber(), cells));
                 }
@@ -78,6 +78,26 @@ public record WireTable(List<String> heads, List<Row> rows) {
             throw new BadCall("the table has no headings in its first row");
         }
         return new WireTable(heads, rows);
+    }
+
+    /**
+     * Reads a table in whatever form it has: the first sheet of a spreadsheet (.xlsx), or comma-separated values.
+     *
+     * @throws BadCall if it is neither, has no headings, or is broken off
+     */
+    public static WireTable of(byte[] bytes) throws BadCall {
+        if (!Workbook.is(bytes)) {
+            return csv(bytes);
+        }
+        List<Row> rows = Workbook.rows(bytes);
+        if (rows.isEmpty()) {
+            throw new BadCall("the first sheet is empty");
+        }
+        return new WireTable(rows.getFirst().cells(), rows.subList(1, rows.size()));
+    }
+
+    static BadCall tooLong() {
+        return new BadCall("the table has more than " + MOST_ROWS + " rows; import it in parts");
     }
 
     private static char delimiter(String text) {

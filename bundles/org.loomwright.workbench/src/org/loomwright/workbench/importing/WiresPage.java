@@ -62,7 +62,8 @@ final class WiresPage extends WizardPage {
         super("wires");
         this.project = project;
         setTitle("Wire list");
-        setDescription("Comma-separated values with headings in the first row. Rows that cannot be taken say why.");
+        setDescription("Comma-separated values, or the first sheet of an .xlsx file, with headings in the first row. Rows that"
+                + " cannot be taken say why.");
         setPageComplete(false);
     }
 
@@ -75,7 +76,7 @@ final class WiresPage extends WizardPage {
         browse.setText("&Browse...");
         browse.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> {
             FileDialog dialog = new FileDialog(getShell(), SWT.OPEN);
-            dialog.setFilterExtensions(new String[] {"*.csv;*.txt", "*.*"});
+            dialog.setFilterExtensions(new String[] {"*.csv;*.txt;*.xlsx", "*.*"});
             String chosen = dialog.open();
             if (chosen != null) {
                 path.setText(chosen);
@@ -155,7 +156,7 @@ final class WiresPage extends WizardPage {
     /** Off the thread that draws: reads the file and works out what becomes of each row. */
     private void work() {
         try {
-            WireTable table = WireTable.csv(Files.readAllBytes(Path.of(wantedPath)));
+            WireTable table = WireTable.of(Files.readAllBytes(Path.of(wantedPath)));
             boolean fresh = !table.heads().equals(heads);
             Map<Field, Integer> mapped = fresh ? Field.guess(table.heads()) : columns;
             Imported now = new ImportWires(Shared.rooms().reader(), colours()).make(table, mapped, head);
