@@ -20,9 +20,9 @@ import org.loomwright.app.BadCall;
 import org.loomwright.app.importing.WireTable.Row;
 
 /**
- * The texts of the first sheet of a spreadsheet, after ISO/IEC 29500-1 (SpreadsheetML). Formulas count as what they last
- * came to. Takes no document type and nothing from outside of the file, and unpacks no more than {@value #MOST_BYTES}
- * bytes.
+ * The texts of the first sheet of a spreadsheet, after ISO/IEC 29500-1 (SpreadsheetML). Formulas count as what they
+ * last came to. Takes no document type and nothing from outside of the file, and unpacks no more than
+ * {@value #MOST_BYTES} bytes.
  */
 final class Workbook {
 

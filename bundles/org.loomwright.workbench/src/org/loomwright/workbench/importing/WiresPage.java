@@ -62,8 +62,8 @@ final class WiresPage extends WizardPage {
         super("wires");
         this.project = project;
         setTitle("Wire list");
-        setDescription("Comma-separated values, or the first sheet of an .xlsx file, with headings in the first row. Rows that"
-                + " cannot be taken say why.");
+        setDescription("Comma-separated values, or the first sheet of an .xlsx file, with headings in the first row."
+                + " Rows that cannot be taken say why.");
         setPageComplete(false);
     }
 

@@ -76,8 +76,8 @@ class WorkbookTest {
     }
 
     private static byte[] sheet(String before, String rows, String strings) throws IOException {
-        return book(Map.of("xl/workbook.xml", "<workbook xmlns='" + MAIN + "' xmlns:r='http://schemas.openxmlformats.org"
-                + "/officeDocument/2006/relationships'><sheets><sheet name='a' r:id='r7'/></sheets></workbook>",
+        return book(Map.of("xl/workbook.xml", "<workbook xmlns='" + MAIN + "' xmlns:r='"
+                + "http://schemas.openxmlformats.org/officeDocument/2006/relationships'><sheets><sheet name='a' r:id='r7'/></sheets></workbook>",
                 "xl/_rels/workbook.xml.rels", "<Relationships><Relationship Id='r7' Target='worksheets/one.xml'/>"
                         + "</Relationships>",
                 "xl/worksheets/one.xml", before + "<worksheet xmlns='" + MAIN + "'><sheetData>" + rows
@@ -93,8 +93,8 @@ class WorkbookTest {
     void runsFormulasAndSpokenFormsAreTakenAsTheyAreShown() throws IOException, BadCall {
         WireTable table = WireTable.of(sheet("", "<row r='3'><c r='B3' t='s'><v>0</v></c></row>"
                 + "<row r='9'><c r='B9'><f>A1+1</f><v>1.50E1</v></c><c t='b'><v>1</v></c>"
-                + "<c t='str'><f>B1</f><v> made </v></c><c t='inlineStr'><is><r><t>in</t></r><r><t>line</t></r></is></c>"
-                + "</row>", "<si><r><t>Cir</t></r><r><t>cuit</t></r><rPh><t>spoken</t></rPh></si>"));
+                + "<c t='str'><f>B1</f><v> made </v></c>"
+                + "<c t='inlineStr'><is><r><t>in</t></r><r><t>line</t></r></is></c></row>", "<si><r><t>Cir</t></r><r><t>cuit</t></r><rPh><t>spoken</t></rPh></si>"));
         assertEquals(List.of("", "Circuit"), table.heads());
         assertEquals(List.of("", "15", "1", "made", "inline"), table.rows().getFirst().cells());
         assertEquals(9, table.rows().getFirst().number());
@@ -118,6 +118,6 @@ class WorkbookTest {
         assertTrue(refusal(sheet("", "<row><c r='ZZZ1'><v>7</v></c></row>", "")).contains("columns"));
         assertTrue(refusal(sheet("", "<row><c><v>1E999999999</v></c></row>", "")).contains("damaged"));
         assertTrue(refusal(sheet("", "<row><c><v>7</v>", "")).contains("damaged"));
-        assertTrue(refusal(sheet("", " ".repeat(70 << 20), "")).contains("64 MB"), "it unpacks to far more than it has");
+        assertTrue(refusal(sheet("", " ".repeat(70 << 20), "")).contains("64 MB"), "it is much when it is unpacked");
     }
 }
