@@ -77,6 +77,11 @@ public final class Bench {
         return this;
     }
 
+    /** The names of its files, in order. */
+    public List<String> files() {
+        return List.copyOf(texts.keySet());
+    }
+
     /** The text of a file. */
     public String text(String file) {
         return texts.get(file);

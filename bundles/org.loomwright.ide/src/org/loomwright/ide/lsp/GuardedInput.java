@@ -38,12 +38,12 @@ final class GuardedInput extends FilterInputStream {
     }
 
     @Override
-    public int read() throws IOException {
+    public int read() {
         return more() ? message[at++] & 0xFF : -1;
     }
 
     @Override
-    public int read(byte[] bytes, int from, int count) throws IOException {
+    public int read(byte[] bytes, int from, int count) {
         if (!more()) {
             return -1;
         }
@@ -58,9 +58,14 @@ final class GuardedInput extends FilterInputStream {
         return message.length - at;
     }
 
-    private boolean more() throws IOException {
+    private boolean more() {
         if (at == message.length && !over) {
-            next();
+            try {
+                next();
+            } catch (IOException e) {
+                end("the connection to the client broke" + (e.getMessage() == null ? ""
+                        : " (" + e.getMessage().lines().findFirst().orElse("") + ")"));
+            }
         }
         return at < message.length;
     }

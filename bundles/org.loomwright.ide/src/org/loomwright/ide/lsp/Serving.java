@@ -22,6 +22,12 @@ import org.loomwright.rules.Settings;
 /** Serves one client over two streams until it says goodbye, closes its end or sends nonsense. */
 public final class Serving {
 
+    /**
+     * What the library has to say would go to the standard error stream, where a client that hung up is no news. Held
+     * here, since a logger that nobody holds forgets its level; off for good, since threads that are stopped talk last.
+     */
+    private static final Logger LIBRARY = Logger.getLogger("org.eclipse.lsp4j");
+
     private final Supplier<LoomReader> reader;
     private final Supplier<BookRuleEngine> engine;
     private final Settings settings;
@@ -55,9 +61,7 @@ public final class Serving {
 
     /** Serves; returns when it is over. Nothing else must be written to the output meanwhile. */
     public End serve(InputStream in, OutputStream out) {
-        Logger quiet = Logger.getLogger("org.eclipse.lsp4j");
-        Level before = quiet.getLevel();
-        quiet.setLevel(Level.OFF); // what it has to say would go to the standard error stream
+        LIBRARY.setLevel(Level.OFF);
         GuardedInput input = new GuardedInput(in);
         CompletableFuture<Void> exit = new CompletableFuture<>();
         ExecutorService threads = Executors.newCachedThreadPool(task -> {
@@ -71,27 +75,35 @@ public final class Serving {
                     .setExecutorService(threads).create();
             server.connect(launcher.getRemoteProxy());
             Future<Void> listening = launcher.startListening();
-            CompletableFuture<Void> closed = CompletableFuture.runAsync(() -> await(listening), threads);
+            CompletableFuture<Optional<String>> closed = CompletableFuture.supplyAsync(() -> await(listening),
+                    threads);
             CompletableFuture.anyOf(exit, closed).join();
             if (exit.isDone() || server.isShutDown()) {
                 return new End(server.isShutDown(), server.isShutDown() ? Optional.empty()
                         : Optional.of("the client left without shutting down"));
             }
-            return new End(false, Optional.of(input.complaint()
+            return new End(false, Optional.of(input.complaint().or(closed::join)
                     .orElse("the client closed its end without shutting down")));
         } finally {
-            quiet.setLevel(before);
             threads.shutdownNow();
         }
     }
 
-    private static void await(Future<Void> listening) {
+    /** Returns when nothing more can be read: why, where it is not just the end. */
+    private static Optional<String> await(Future<Void> listening) {
         try {
             listening.get();
+            return Optional.empty();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
+            return Optional.empty();
         } catch (ExecutionException e) {
-            throw new IllegalStateException("the connection failed", e.getCause());
+            Throwable cause = e.getCause();
+            while (cause.getCause() != null) {
+                cause = cause.getCause();
+            }
+            return Optional.of("the connection to the client broke" + (cause.getMessage() == null ? ""
+                    : " (" + cause.getMessage().lines().findFirst().orElse("") + ")"));
         }
     }
 }

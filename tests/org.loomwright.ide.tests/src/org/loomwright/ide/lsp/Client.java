@@ -56,6 +56,7 @@ final class Client implements LanguageClient, AutoCloseable {
     private final List<String> progress = new CopyOnWriteArrayList<>();
     private final Path root;
     private final PipedOutputStream toServer;
+    private final InputStream fromServer;
     private final LanguageServer server;
     private final CompletableFuture<Serving.End> end;
     private InitializeResult greeting;
@@ -67,7 +68,7 @@ final class Client implements LanguageClient, AutoCloseable {
         toServer = new PipedOutputStream(fromClient);
         // a pipe of the system: that of java.io breaks when a thread that wrote has ended
         Pipe down = Pipe.open();
-        InputStream fromServer = Channels.newInputStream(down.source());
+        fromServer = Channels.newInputStream(down.source());
         OutputStream toClient = Channels.newOutputStream(down.sink());
         Serving serving = new Serving(() -> Bench.READER, () -> engine, Settings.TIMELESS,
                 new Pace(Duration.ofMillis(20), Duration.ZERO), "test");
@@ -167,6 +168,12 @@ final class Client implements LanguageClient, AutoCloseable {
     Serving.End hangUp() throws Exception {
         toServer.close();
         return end.get(60, TimeUnit.SECONDS);
+    }
+
+    /** Is gone from one moment to the next: neither reads nor writes. */
+    Serving.End vanish() throws Exception {
+        fromServer.close();
+        return hangUp();
     }
 
     @Override
