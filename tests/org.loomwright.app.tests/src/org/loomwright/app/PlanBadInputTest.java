@@ -133,6 +133,25 @@ class PlanBadInputTest {
         assertTrue(station >= 560_000_000 && station <= 650_000_000, "within 150 mm of all: " + station);
     }
 
+    /** With 250 mm between them the two breakouts move apart; the first one not through the grommet. */
+    @Test
+    void aBreakoutStaysOnItsSideOfABarrier() throws BadCall {
+        String wide = CARS.replace("    covers front66, front67\n", "    covers front66, front67\n"
+                + "    spacingAtLeast 250 mm\n");
+        assertTrue(station(wide, "wing") < 498_000_000, "it would be before the grommet");
+        String barred = wide.replace("        breakout wing at unknown\n", "        barrier grommet at 498 mm\n"
+                + "        breakout wing at unknown\n");
+        assertTrue(station(barred, "wing") >= 498_000_000);
+        assertTrue(station(barred, "nose") >= station(barred, "wing") + 250_000_000);
+        says(plan(barred.replace("498 mm", "505 mm")), "wing: vehicles have it on both sides of barrier grommet");
+    }
+
+    private static long station(String text, String breakout) throws BadCall {
+        Planned planned = plan(text);
+        assertTrue(planned.isWhole());
+        return planned.plan().found().orElseThrow().stations().get(breakout);
+    }
+
     @Test
     void anUnknownLengthIsNotProved() throws BadCall {
         says(plan(later("to lamp 210 mm", "to lamp unknown")), "b1 in front67: the drawing does not state the length of"
