@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import org.loomwright.app.SolveCircuits.Solved;
 import org.loomwright.app.print.Palette.Tone;
+import org.loomwright.electric.ampacity.AircraftTable;
 import org.loomwright.electric.ampacity.Allowance;
 import org.loomwright.electric.ampacity.Figure;
 import org.loomwright.electric.mode.Engine;
@@ -30,6 +31,7 @@ public final class ElectricText {
             + " vehicle in front of you; where the law, its\nmaker or a licensed"
             + " practitioner asks for more, do that.\n";
 
+    private final AircraftTable aircraft = new AircraftTable();
     private final Palette palette;
     private final int width;
 
@@ -122,8 +124,8 @@ public final class ElectricText {
         rows(point, "fuses", List.of("A", "of rating", "lost mV"), Role.FUSE, Role.BREAKER, circuit,
                 each -> List.of(amps(point, each), each.rating() > 0
                         ? percent(Math.abs(point.amps(each)) / each.rating()) : "", milli(point.volts(each))), out);
-        rows(point, "wires", List.of("A", "lost mV", "W", "C", "of ampacity"), Role.WIRE, Role.LINK, circuit,
-                each -> wire(solved, point, each), out);
+        rows(point, "wires", List.of("A", "lost mV", "W", "C", "of ampacity", "A in a large bundle"), Role.WIRE,
+                Role.LINK, circuit, each -> wire(solved, point, each), out);
         rows(point, "switches, contacts", List.of("A", "lost mV", "W"), Role.SWITCH, Role.RELAY_CONTACT, circuit,
                 each -> List.of(amps(point, each), milli(point.volts(each)), watts(point, each)), out);
         rows(point, "contacts and grounds", List.of("A", "lost mV", "mW"), Role.CONTACT, Role.GROUND_JOINT, circuit,
@@ -150,7 +152,16 @@ public final class ElectricText {
     private List<String> wire(Solved solved, OperatingPoint point, Piece piece) {
         return List.of(amps(point, piece), milli(point.volts(piece)), watts(point, piece),
                 Figure.of(point.celsius()[piece.index()], 0), isWire(piece)
-                        ? percent(share(solved, point, piece)) : "");
+                        ? percent(share(solved, point, piece)) : "", aircraft(solved, piece));
+    }
+
+    /** What the second basis allows, FAA AC 43.13-1B Table 11-9; nothing for classes below its lowest. */
+    private String aircraft(Solved solved, Piece piece) {
+        if (!(piece.model() instanceof Model.Copper copper) || piece.subject().wire().isEmpty()) {
+            return "";
+        }
+        return solved.ratings().around(piece).classC().flatMap(classC -> aircraft.allowed(copper.size(), classC,
+                solved.ratings().ambient(piece))).map(each -> Figure.of(each.amps(), 1)).orElse("");
     }
 
     private static boolean isWire(Piece piece) {
