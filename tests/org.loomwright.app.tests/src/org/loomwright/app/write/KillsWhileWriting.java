@@ -91,7 +91,7 @@ final class KillsWhileWriting {
     }
 
     /** A test launcher may have a loader of its own for the tests. */
-    private static String classPath() {
+    static String classPath() {
         if (Generations.class.getClassLoader() instanceof URLClassLoader loader) {
             return Arrays.stream(loader.getURLs()).map(url -> Path.of(URI.create(url.toString())).toString())
                     .collect(Collectors.joining(File.pathSeparator));
