@@ -21,12 +21,12 @@ public final class Fed {
     private final Schematic schematic;
     private final BitSet live;
     private final BitSet ground;
+    private final List<List<Integer>> next = new ArrayList<>();
 
     /** Looks at one operating point. */
     public Fed(OperatingPoint point) {
         schematic = point.schematic();
         int junctions = schematic.junctions().size();
-        List<List<Integer>> next = new ArrayList<>();
         for (int i = 0; i < junctions; i++) {
             next.add(new ArrayList<>());
         }
@@ -68,6 +68,11 @@ public final class Fed {
         int from = schematic.from(load);
         int to = schematic.to(load);
         return live.get(from) && ground.get(to) || live.get(to) && ground.get(from);
+    }
+
+    /** Returns whether conductors and closed contacts join two junctions otherwise than by ground. */
+    public boolean joins(int one, int other) {
+        return reach(next, List.of(one), ground).get(other);
     }
 
     /** Returns whether one side of a load is fed, and the other joined to neither source nor ground. */

@@ -4,6 +4,7 @@ package org.loomwright.rules.electric;
 import java.util.List;
 import java.util.Optional;
 import org.loomwright.electric.network.Piece;
+import org.loomwright.electric.network.Remark;
 import org.loomwright.electric.network.Subject;
 import org.loomwright.electric.survey.LoadFaults;
 import org.loomwright.electric.survey.Survey;
@@ -22,6 +23,8 @@ import org.loomwright.rules.Target;
  * operating point stands in the finding; its vehicles are those that have the fault in some mode.
  */
 public final class ElectricRule implements Rule<Target.OfNetwork> {
+
+    private static final String UNKNOWN = "currents-not-known";
 
     private final RuleInfo info;
 
@@ -69,7 +72,9 @@ public final class ElectricRule implements Rule<Target.OfNetwork> {
                         Severity.WARNING, "common practice: the smaller rating nearer to the load"),
                 new ElectricRule("no-excitation", "Does every machine get the current that it needs to charge?",
                         Severity.WARNING, "common practice: at least 100 mA through the charge lamp of an"
-                                + " alternator"));
+                                + " alternator"),
+                new ElectricRule(UNKNOWN, "Can the currents of every circuit be computed?", Severity.WARNING,
+                        "what the sources must state before anything can be solved"));
     }
 
     @Override
@@ -85,6 +90,11 @@ public final class ElectricRule implements Rule<Target.OfNetwork> {
     @Override
     public void check(Target.OfNetwork target, Findings findings) {
         Optional<Survey> survey = target.survey();
+        if (info.id().equals(UNKNOWN) && survey.isPresent()) {
+            survey.get().schematic().remarks().forEach(each -> remark(target, each, findings));
+        } else if (info.id().equals(UNKNOWN)) {
+            sourceless(target, findings);
+        }
         for (Survey.Found found : survey.map(each -> each.of(info.id())).orElse(List.of())) {
             Piece piece = found.fault().piece();
             Subject subject = piece.subject();
@@ -120,6 +130,45 @@ public final class ElectricRule implements Rule<Target.OfNetwork> {
             }
             draft.report();
         }
+    }
+
+    /** A platform that says what is switched on, and feeds nothing. */
+    private static void sourceless(Target.OfNetwork target, Findings findings) {
+        var fitment = target.connections().fitment();
+        var platform = fitment.platform().platform();
+        if (target.connections().supplies().isEmpty() && !platform.modes().isEmpty()
+                && !target.connections().loads().isEmpty()) {
+            Draft draft = findings.about(fitment.platform().name(), "", "platform " + fitment.platform().name());
+            if (fitment.ours()) {
+                draft.ours();
+            } else {
+                draft.factory();
+            }
+            draft.when(fitment.domain()).at(platform.name().span(), "nothing feeds it").key("no source")
+                    .says("there is no source of current: nothing is computed")
+                    .advise("declare a device whose part is a source, a battery for example").report();
+        }
+    }
+
+    /** What is missing or cannot be: the factory's with the factory's networks, ours and the vehicle's with ours. */
+    private static void remark(Target.OfNetwork target, Remark remark, Findings findings) {
+        Subject subject = remark.subject();
+        boolean ours = target.connections().fitment().ours();
+        boolean drawn = target.connections().fitment().fitted().containsKey(subject.owner())
+                && !target.connections().fitment().isOurs(subject.owner());
+        if (ours && drawn) {
+            return;
+        }
+        Draft draft = subject.wire().map(findings::about)
+                .orElseGet(() -> findings.about(subject.owner(), subject.element(), subject.label()));
+        if (ours) {
+            draft.ours();
+        } else {
+            draft.factory();
+        }
+        draft.when(remark.when()).at(place(subject), subject.label()).says(subject.label() + ": " + remark.words())
+                .advise("state what is missing, then currents and voltages are judged with it")
+                .key(UNKNOWN + " " + subject.label() + " " + remark.words()).report();
     }
 
     private static Span place(Subject subject) {
