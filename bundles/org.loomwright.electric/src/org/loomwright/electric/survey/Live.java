@@ -17,13 +17,13 @@ import org.loomwright.electric.network.Schematic;
  * The pieces of a network that may carry current in a mode: they conduct in it, and lie on a way that leads round
  * through a source. Whether the others are there makes no difference to any current.
  */
-final class Live {
+public final class Live {
 
     private Live() {
     }
 
     /** The conditions on which the currents of a mode depend, each once. */
-    static List<Condition> conditions(Schematic schematic, Mode mode) {
+    public static List<Condition> conditions(Schematic schematic, Mode mode) {
         List<Piece> pieces = new ArrayList<>();
         int[] ends = new int[schematic.junctions().size()];
         for (Piece piece : schematic.pieces()) {

@@ -43,7 +43,11 @@ final class HarnessHover {
             case CONNECTOR -> connector(found, found.connectors().get(name), rows);
             case SPLICE -> splice(found, found.splices().get(name), rows);
             case STUD -> stud(found, found.studs().get(name), rows);
-            case DEVICE -> device(found.devices().get(name), rows);
+            case DEVICE -> {
+                String words = device(found.devices().get(name), rows);
+                FlowRows.device(moment, found.platform(), found.name(), name, rows);
+                yield words;
+            }
             case CIRCUIT -> circuit(found, name, rows);
             case RUN -> found.run(name).map(run -> run(moment, found, run, rows, cancel)).orElse("");
             case BREAKOUT -> breakout(moment, found, name, rows, cancel);

@@ -42,6 +42,7 @@ final class PlatformHover {
             case DEVICE -> {
                 String words = HarnessHover.device(view.devices().get(name), rows);
                 mates(moment, view, name, rows);
+                FlowRows.device(moment, view, owner, name, rows);
                 yield words;
             }
             case GROUND -> ground(view, name, rows);

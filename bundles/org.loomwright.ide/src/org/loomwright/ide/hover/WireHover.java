@@ -45,6 +45,7 @@ final class WireHover {
         moment.layout(view.get()).wires().stream().filter(laid -> laid.wire() == found).findFirst()
                 .ifPresent(laid -> lengths(laid, whole, rows));
         WireAmpacity.of(moment, view.get(), found).forEach(step -> rows.add(new Row("may carry", step)));
+        FlowRows.wire(moment, view.get().platform(), found, rows);
         rows.add(new Row("vehicles", Vehicles.of(whole)));
         return "wire " + found.label() + " of " + owner;
     }

@@ -16,6 +16,7 @@ import org.loomwright.geometry.HarnessLayout;
 import org.loomwright.harness.LineIndex;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.Source;
+import org.loomwright.harness.link.PlatformView;
 import org.loomwright.harness.link.Project;
 import org.loomwright.harness.link.WiringView;
 import org.loomwright.ide.names.Names;
@@ -44,6 +45,9 @@ public final class Moment {
     /** By identity: a view is large, and what did not change is the same object. */
     private final Map<WiringView, HarnessLayout> layouts = Collections.synchronizedMap(new IdentityHashMap<>());
     private final Map<WiringView, FitReport> fits = Collections.synchronizedMap(new IdentityHashMap<>());
+    /** Of the project: shared by the moments that have the same one, so that what is solved late is not lost. */
+    private Map<PlatformView, Flows> flows = Collections.synchronizedMap(new IdentityHashMap<>());
+    private volatile boolean wanted;
     private volatile Names names;
 
     /** The names that a file gives, with the words that they were read off. */
@@ -86,6 +90,7 @@ public final class Moment {
         }
         if (after == project) {
             next.fits.putAll(fits);
+            next.flows = flows;
             next.words.putAll(words);
         }
         return next;
@@ -187,5 +192,30 @@ public final class Moment {
             fits.putIfAbsent(harness, known);
         }
         return known;
+    }
+
+    /**
+     * What flows in the circuits of a platform, if it was solved already. That takes seconds, so whoever asks does not
+     * wait: it is {@linkplain #isSolvingWanted wanted} from now on.
+     */
+    public Optional<Flows> flows(PlatformView platform) {
+        Flows known = flows.get(platform);
+        wanted |= known == null;
+        return Optional.ofNullable(known);
+    }
+
+    /** Whether somebody asked for what flows before it was known. */
+    public boolean isSolvingWanted() {
+        return wanted;
+    }
+
+    /** Solves the circuits of all platforms that are not solved yet. */
+    public void solve(Cancel cancel) {
+        wanted = false;
+        for (PlatformView platform : project.platforms().values()) {
+            if (!flows.containsKey(platform)) {
+                flows.put(platform, Flows.of(project, platform, cancel));
+            }
+        }
     }
 }

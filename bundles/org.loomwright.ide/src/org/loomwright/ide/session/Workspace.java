@@ -179,12 +179,28 @@ public final class Workspace implements AutoCloseable {
                 try {
                     cancel.check();
                     answer.complete(question.answer(moment, name.apply(session), cancel));
+                    if (moment.isSolvingWanted()) {
+                        checking.execute(() -> solve(moment, disturbed));
+                    }
                 } catch (Throwable failed) {
                     answer.completeExceptionally(failed);
                 }
             });
         }, answer);
         return answer;
+    }
+
+    /** Solves circuits that somebody asked about, on the checking thread; gives way to the next change. */
+    private void solve(Moment moment, Cancel cancel) {
+        try {
+            if (moment.isSolvingWanted()) {
+                moment.solve(cancel);
+            }
+        } catch (Cancelled changed) {
+            // whoever asks again starts it again
+        } catch (RuntimeException failed) {
+            trouble("the circuits could not be solved", failed);
+        }
     }
 
     /** Done when everything told so far is checked by all rules, whatever the pause. */
