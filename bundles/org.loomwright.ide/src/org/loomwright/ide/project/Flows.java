@@ -72,7 +72,7 @@ public final class Flows {
     private Flows() {
     }
 
-    /** Solves the circuits of a platform, of too many combinations as far as it gets. Linear in what can be fitted and its modes. */
+    /** Solves the circuits of a platform, as far as it gets. Linear in what can be fitted and its modes. */
     static Flows of(Project project, PlatformView platform, Cancel cancel) {
         Flows flows = new Flows();
         try {
