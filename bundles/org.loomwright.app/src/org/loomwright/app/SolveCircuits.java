@@ -46,12 +46,17 @@ public final class SolveCircuits {
      * @throws BadCall for a vehicle or mode that does not exist
      */
     public static List<Solved> of(Project project, String words, String mode) throws BadCall {
+        return of(project, Schematic.of(project), words, mode);
+    }
+
+    /** The same over networks that were built before. */
+    static List<Solved> of(Project project, List<Schematic> schematics, String words, String mode) throws BadCall {
         List<Solved> all = new ArrayList<>();
         PlatformView platform = platform(project, words);
         Condition vehicle = vehicle(platform, words);
         String name = String.join(", ", vehicle.example().map(Assignment::members).orElseThrow().values().stream()
                 .filter(member -> !member.startsWith("not ")).toList());
-        for (Schematic schematic : Schematic.of(project)) {
+        for (Schematic schematic : schematics) {
             if (schematic.fitment().platform() == platform && vehicle.implies(schematic.fitment().domain())) {
                 Ratings ratings = new Ratings(schematic, Ampacity.cfr());
                 PointSolver solver = new PointSolver(schematic, Optional.of(ratings), 20);

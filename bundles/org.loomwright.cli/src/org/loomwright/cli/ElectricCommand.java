@@ -8,11 +8,13 @@ import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.app.SizeCircuits;
 import org.loomwright.app.SolveCircuits;
 import org.loomwright.app.SolveCircuits.Solved;
+import org.loomwright.app.UpgradeCircuits;
 import org.loomwright.app.print.ElectricJson;
 import org.loomwright.app.print.ElectricPlot;
 import org.loomwright.app.print.ElectricText;
 import org.loomwright.app.print.SizesJson;
 import org.loomwright.app.print.SizesText;
+import org.loomwright.app.print.UpgradesText;
 import org.loomwright.app.write.WholeFiles;
 import org.loomwright.quantity.Cancel;
 import picocli.CommandLine.Model.CommandSpec;
@@ -27,6 +29,7 @@ final class ElectricCommand implements Command {
     private static final String CIRCUIT = "--circuit";
     private static final String PLOT = "--plot";
     private static final String SIZES = "--sizes";
+    private static final String UPGRADES = "--upgrades";
 
     @Override
     public String name() {
@@ -49,6 +52,8 @@ final class ElectricCommand implements Command {
                 + MODE + "."));
         spec.addOption(Flags.flag(SIZES, "Print the least fuse and the smallest gauge that would do in every vehicle"
                 + " and mode, or in the one of " + VEHICLE + "."));
+        spec.addOption(Flags.flag(UPGRADES, "Print what each upgrade of the vehicle changes, before and after, over"
+                + " all modes."));
         Flags.format(spec);
         Flags.quiet(spec);
     }
@@ -73,6 +78,13 @@ final class ElectricCommand implements Command {
             }
             return sizes(arguments, language, door, flags);
         }
+        if (arguments.hasMatchedOption(UPGRADES)) {
+            if (!mode.isEmpty() || !circuit.isEmpty() || !plot.isEmpty() || flags.json()) {
+                throw new BadCall(UPGRADES + " prints text over all modes and circuits; leave " + MODE + ", " + CIRCUIT
+                        + ", " + PLOT + " and --format json out");
+            }
+            return upgrades(arguments, language, door, flags);
+        }
         Opened opened;
         List<Solved> solved;
         try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {
@@ -90,6 +102,20 @@ final class ElectricCommand implements Command {
         for (Solved each : solved) {
             door.out().print(text.of(each, circuit, !mode.isEmpty() || !circuit.isEmpty()));
         }
+        return Exit.FINE;
+    }
+
+    private static int upgrades(ParseResult arguments, Language language, Door door, Flags flags) throws BadCall {
+        List<UpgradeCircuits.Upgraded> upgraded;
+        try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {
+            Opened opened = Desk.open(language, door, List.of(arguments.matchedPositionalValue(0, "")), progress)
+                    .getFirst();
+            upgraded = UpgradeCircuits.of(opened.project(), arguments.matchedOptionValue(VEHICLE, ""));
+        }
+        if (upgraded.isEmpty()) {
+            throw new BadCall("this vehicle can have no upgrade, so there is nothing to compare");
+        }
+        door.out().print(new UpgradesText(Desk.palette(door), door.outTerminal() ? door.width() : 140).of(upgraded));
         return Exit.FINE;
     }
 

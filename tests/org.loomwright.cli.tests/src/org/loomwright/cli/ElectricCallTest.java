@@ -75,4 +75,30 @@ class ElectricCallTest {
     void aPlotNeedsAMode() throws Exception {
         call("wire-too-hot", "--plot", "out.svg").isRefused("--mode");
     }
+
+    /** Brighter lamps on the light switch against the same lamps on the relays of the kit, and a lost charge lamp. */
+    @Test
+    void upgradesOfAVehicleBeforeAndAfter() throws Exception {
+        String out = Call.in(Path.of(System.getProperty("loomwright.root")).normalize(), "electric",
+                "docs/examples/orrin", "--vehicle", "1968 coupe", "--upgrades").isFine().out();
+        String factory = out.substring(out.indexOf("\nhalogen, as the factory wired it: "));
+        factory = factory.substring(0, factory.indexOf("\n\n"));
+        assertTrue(factory.contains("gains wire-overloaded: wire 13a"), factory);
+        assertTrue(factory.contains("gains drop-too-high: Left headlamp, dip"), factory);
+        String kit = out.substring(out.indexOf("\nhalogen, with kit frontKit: "));
+        kit = kit.substring(0, kit.indexOf("\n\n"));
+        assertTrue(kit.contains("loses drop-too-high: Left headlamp, dip") && !kit.contains("gains "), kit);
+        String fan = out.substring(out.indexOf("\nelectricFan, as the factory wired it: "));
+        assertTrue(fan.substring(0, fan.indexOf("\n\n")).contains("gains no-excitation"), fan);
+    }
+
+    @Test
+    void aVehicleWithoutUpgradesHasNothingToCompare() throws Exception {
+        call("wire-too-hot", "--upgrades").isRefused("no upgrade");
+    }
+
+    @Test
+    void upgradesAreOfAllModes() throws Exception {
+        call("wire-too-hot", "--upgrades", "--mode", "night").isRefused("--upgrades prints text over all modes");
+    }
 }
