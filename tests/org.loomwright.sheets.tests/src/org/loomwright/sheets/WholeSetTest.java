@@ -37,6 +37,17 @@ class WholeSetTest {
         all = examples.files(orrin, "frontKit", "", SheetChoice.all(Paper.A4));
     }
 
+    /** poppler's pdftotext -bbox again, for the other kits of the project. */
+    @Test
+    @Tag("outside")
+    void noTextIsPrintedOverAnotherInTheOtherKits() throws Exception {
+        for (String kit : List.of("rearKit", "flasherKit", "engineKit")) {
+            List<SheetFile> files = examples.files(orrin, kit, "", SheetChoice.all(Paper.A4)).stream()
+                    .filter(each -> each.name().endsWith(".pdf")).toList();
+            assertEquals(List.of(), overlaps(Examples.write(folder, files)), kit);
+        }
+    }
+
     private Map<String, Path> pdfs() throws Exception {
         Map<String, Path> files = Examples.write(folder, all);
         files.keySet().removeIf(name -> !name.endsWith(".pdf"));
@@ -47,8 +58,12 @@ class WholeSetTest {
     @Test
     @Tag("outside")
     void noTextIsPrintedOverAnother() throws Exception {
+        assertEquals(List.of(), overlaps(pdfs()));
+    }
+
+    private static List<String> overlaps(Map<String, Path> pdfs) throws Exception {
         List<String> found = new ArrayList<>();
-        for (Map.Entry<String, Path> file : pdfs().entrySet()) {
+        for (Map.Entry<String, Path> file : pdfs.entrySet()) {
             List<Word> words = Outside.words(file.getValue());
             assertTrue(words.size() > 20, file.getKey());
             for (int i = 0; i < words.size(); i++) {
@@ -60,7 +75,7 @@ class WholeSetTest {
                 }
             }
         }
-        assertEquals(List.of(), found);
+        return found;
     }
 
     /** Boxes are as tall as the font's tallest letters, so lines that follow each other touch; a share is allowed. */

@@ -40,6 +40,12 @@ final class CircuitSheet {
     private static final double LINE = 3.7;
     private static final double BAR = 9;
     private static final double SPLICE = 5;
+    /** Characters in a line of a label, and where that makes a diagram too high for a page. */
+    private static final int SHORT = 25;
+    private static final int LONG = 46;
+    /** About the room on a sheet of A4 in mm. */
+    private static final double PAGE_WIDTH = 262;
+    private static final double PAGE_HEIGHT = 142;
 
     private final LaidHarness harness;
     private final Typeface face;
@@ -55,6 +61,8 @@ final class CircuitSheet {
         Map<String, List<Piece>> circuits = new TreeMap<>(new NaturalOrder());
         harness.pieces().forEach(each -> circuits.computeIfAbsent(each.circuit(), any -> new ArrayList<>()).add(each));
         List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Words("Read from the left, the feed, to the right. Where a line has several labels,"
+                + " each is the wire of other vehicles: no vehicle has two of them."));
         circuits.forEach((circuit, pieces) -> {
             blocks.add(new Block.Heading("Circuit " + circuit + "  " + pieces.getFirst().function()));
             blocks.add(new Block.Picture(sheet.drawing(pieces), ""));
@@ -69,30 +77,75 @@ final class CircuitSheet {
 
     /** A label with its lines. */
     private record Label(String colour, List<String> lines) {
+
+        double height() {
+            return lines.size() * LINE + 3.6;
+        }
     }
 
+    /** Wires between the same two ends of which no vehicle has two: one line with a label for each. */
+    private record Line(PieceEnd from, PieceEnd to, List<Piece> pieces) {
+
+        boolean takes(Piece piece, PieceEnd start, PieceEnd end) {
+            return from.node().equals(start.node()) && to.node().equals(end.node())
+                    && pieces.stream().allMatch(each -> each.when().excludes(piece.when()));
+        }
+    }
+
+    /** With the longer lines only where that leaves the type larger on the page. */
     private Drawing drawing(List<Piece> pieces) {
+        Drawing usual = drawing(pieces, SHORT);
+        if (scale(usual) >= 1) {
+            return usual;
+        }
+        Drawing flat = drawing(pieces, LONG);
+        return scale(flat) > scale(usual) ? flat : usual;
+    }
+
+    private static double scale(Drawing drawing) {
+        return Math.min(PAGE_WIDTH / drawing.width(), PAGE_HEIGHT / drawing.height());
+    }
+
+    private Drawing drawing(List<Piece> pieces, int length) {
         Map<String, Integer> index = new LinkedHashMap<>();
         List<Thing> things = new ArrayList<>();
         List<Diagram.Edge> edges = new ArrayList<>();
-        List<Label> labels = new ArrayList<>();
+        List<List<Label>> labels = new ArrayList<>();
+        for (Line line : lines(pieces)) {
+            List<Label> all = line.pieces().stream().map(each -> label(each, length)).toList();
+            double width = all.stream().flatMap(each -> each.lines().stream())
+                    .mapToDouble(each -> face.width(each, POINTS, false)).max().orElse(0);
+            edges.add(new Diagram.Edge(thing(line.from(), index, things), line.from().node().pin(),
+                    thing(line.to(), index, things), line.to().node().pin(), Math.max(width, BAR) + 2,
+                    all.stream().mapToDouble(Label::height).sum()));
+            labels.add(all);
+        }
+        List<Diagram.Node> nodes = things.stream().map(this::size).toList();
+        return marks(layout.lay(nodes, edges), things, labels);
+    }
+
+    private List<Line> lines(List<Piece> pieces) {
+        List<Line> lines = new ArrayList<>();
         for (Piece piece : pieces) {
             boolean turned = rank(piece.from().node()) > rank(piece.to().node());
             PieceEnd from = turned ? piece.to() : piece.from();
             PieceEnd to = turned ? piece.from() : piece.to();
-            String vehicles = harness.words(piece.when());
-            List<String> lines = new ArrayList<>(List.of(face.printable(piece.wire() + " " + piece.colour() + " "
-                    + piece.written())));
-            if (!vehicles.equals("all")) {
-                lines.addAll(folded(face.printable(vehicles)));
-            }
-            double width = lines.stream().mapToDouble(each -> face.width(each, POINTS, false)).max().orElse(0);
-            edges.add(new Diagram.Edge(thing(from, index, things), from.node().pin(), thing(to, index, things),
-                    to.node().pin(), Math.max(width, BAR) + 2, lines.size() * LINE + 3.6));
-            labels.add(new Label(piece.colour(), lines));
+            lines.stream().filter(each -> each.takes(piece, from, to)).findFirst().orElseGet(() -> {
+                lines.add(new Line(from, to, new ArrayList<>()));
+                return lines.getLast();
+            }).pieces().add(piece);
         }
-        List<Diagram.Node> nodes = things.stream().map(this::size).toList();
-        return marks(layout.lay(nodes, edges), things, labels);
+        return lines;
+    }
+
+    private Label label(Piece piece, int length) {
+        List<String> lines = new ArrayList<>(List.of(face.printable(piece.wire() + " " + piece.colour() + " "
+                + piece.written())));
+        String vehicles = harness.words(piece.when());
+        if (!vehicles.equals("all")) {
+            lines.addAll(folded(face.printable(vehicles), length));
+        }
+        return new Label(piece.colour(), lines);
     }
 
     /** Sources first, grounds last: the order in which a diagram is read. */
@@ -113,7 +166,7 @@ final class CircuitSheet {
                 lines.add(end.node().element());
             } else {
                 lines.add(end.label().isEmpty() ? "nowhere" : end.label());
-                lines.addAll(folded(face.printable(end.title())));
+                lines.addAll(folded(face.printable(end.title()), SHORT));
                 mates(end.node()).ifPresent(lines::add);
             }
             things.add(new Thing(end.node(), lines.stream().map(face::printable).filter(each -> !each.isBlank())
@@ -134,12 +187,12 @@ final class CircuitSheet {
         return mates.isEmpty() ? Optional.empty() : Optional.of("> " + String.join(", ", mates));
     }
 
-    /** Words in lines of some 26 characters. */
-    private static List<String> folded(String text) {
+    /** Words in lines of some {@code length} characters. */
+    private static List<String> folded(String text, int length) {
         List<String> lines = new ArrayList<>();
         String line = "";
         for (String word : text.split(" +")) {
-            if (!line.isEmpty() && line.length() + word.length() > 25) {
+            if (!line.isEmpty() && line.length() + word.length() > length) {
                 lines.add(line);
                 line = word;
             } else {
@@ -162,18 +215,21 @@ final class CircuitSheet {
                 : new Diagram.Node(thing.lines().getFirst(), width + 4, thing.lines().size() * LINE + 3);
     }
 
-    private Drawing marks(Diagram diagram, List<Thing> things, List<Label> labels) {
+    private Drawing marks(Diagram diagram, List<Thing> things, List<List<Label>> labels) {
         List<Mark> marks = new ArrayList<>();
         for (Diagram.Wire wire : diagram.wires()) {
             marks.add(new Stroke(wire.points(), 0.45, Ink.BLACK, 0));
         }
         for (int i = 0; i < labels.size(); i++) {
             Point at = diagram.wires().get(i).label();
-            marks.addAll(WireInk.bar(labels.get(i).colour(), at.x(), at.y(), BAR, 2.2));
-            List<String> lines = labels.get(i).lines();
-            for (int line = 0; line < lines.size(); line++) {
-                marks.add(new Text(new Point(at.x(), at.y() + 2.6 + (line + 0.8) * LINE), POINTS, false,
-                        lines.get(line)));
+            double y = at.y();
+            for (Label label : labels.get(i)) {
+                marks.addAll(WireInk.bar(label.colour(), at.x(), y, BAR, 2.2));
+                for (int line = 0; line < label.lines().size(); line++) {
+                    marks.add(new Text(new Point(at.x(), y + 2.6 + (line + 0.8) * LINE), POINTS, false,
+                            label.lines().get(line)));
+                }
+                y += label.height();
             }
         }
         for (int i = 0; i < things.size(); i++) {

@@ -16,6 +16,8 @@ import org.loomwright.sheets.document.Point;
 final class Flow {
 
     private static final double RULED = 9;
+    /** Fewer ruled lines than that are not worth their room at the end of a page. */
+    private static final int LEAST_RULED = 4;
     /** A picture is shrunk to what is left of a page rather than begun on the next one while this share is left. */
     private static final double ENOUGH = 0.6;
 
@@ -116,6 +118,9 @@ final class Flow {
                 boolean table = i + 1 < following.size() && following.get(i + 1) instanceof Block.Grid;
                 return Math.min(whole() - 30, picture.drawing().height() * Math.min(1, width()
                         / picture.drawing().width()) + 14 + (table ? TABLE : 0));
+            }
+            if (each instanceof Block.Lines lines) {
+                return Math.min(lines.count(), LEAST_RULED) * RULED + Look.GAP;
             }
             if (!(each instanceof Block.Words)) {
                 break;
@@ -235,11 +240,12 @@ final class Flow {
         y += 1;
     }
 
+    /** As many as the page has room for, rather than some on a page of their own. */
     private void lines(int count) {
-        for (int i = 0; i < count; i++) {
-            if (room() < RULED) {
-                turn();
-            }
+        if (room() < Math.min(count, LEAST_RULED) * RULED) {
+            turn();
+        }
+        for (int i = 0; i < count && room() >= RULED; i++) {
             y += RULED;
             mark(Stroke.line(left, y, right, y, Look.RULE, Ink.GREY));
         }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 
 /** Breaks texts into lines: between words, and within a word only where it is longer than a line. */
-final class Wrapping {
+public final class Wrapping {
 
     /** A figure and its unit stay together. */
     private static final Pattern UNIT = Pattern.compile("(?<=[0-9]) (?=(ga|awg|mm2|mm|m|A|V|W|N|ohm|Ω|mΩ|pc)\\b)");
@@ -14,12 +14,13 @@ final class Wrapping {
 
     private final Typeface face;
 
-    Wrapping(Typeface face) {
+    /** @param face how wide texts are */
+    public Wrapping(Typeface face) {
         this.face = face;
     }
 
     /** The lines, at least one; none is wider than {@code width} mm, but for a single character. */
-    List<String> lines(String text, double points, boolean bold, double width) {
+    public List<String> lines(String text, double points, boolean bold, double width) {
         List<String> lines = new ArrayList<>();
         String line = "";
         for (String word : tied(text).strip().split(" +")) {
