@@ -73,6 +73,11 @@ public final class SolveCircuits {
         return List.copyOf(all);
     }
 
+    /** The first vehicle of some choices, without solving anything. */
+    static Condition first(Project project, String words) throws BadCall {
+        return vehicle(platform(project, words), words);
+    }
+
     private static List<Mode> modes(Schematic schematic, String mode) throws BadCall {
         if (mode.isEmpty()) {
             return schematic.modes();

@@ -3,12 +3,14 @@ package org.loomwright.app;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import org.loomwright.app.SolveCircuits.Solved;
 import org.loomwright.condition.Axis;
+import org.loomwright.condition.Condition;
 import org.loomwright.electric.mode.Engine;
 import org.loomwright.electric.network.Model;
 import org.loomwright.electric.network.Piece;
@@ -66,12 +68,13 @@ public final class UpgradeCircuits {
         List<String> upgrades = SolveCircuits.of(project, schematics, words, "keyOff").getFirst().schematic().fitment()
                 .platform().vehicles().choices().axes().stream().filter(axis -> axis.kind() == Axis.Kind.UPGRADE)
                 .map(Axis::name).toList();
+        Map<Condition, List<Solved>> known = new HashMap<>();
         for (String upgrade : upgrades) {
             List<Solved> before;
             List<Solved> after;
             try {
-                before = SolveCircuits.of(project, schematics, words + " not " + upgrade, "");
-                after = SolveCircuits.of(project, schematics, words + " " + upgrade, "");
+                before = solve(project, schematics, words + " not " + upgrade, known);
+                after = solve(project, schematics, words + " " + upgrade, known);
             } catch (BadCall e) {
                 continue;
             }
@@ -85,6 +88,18 @@ public final class UpgradeCircuits {
             }
         }
         return List.copyOf(all);
+    }
+
+    /** Several upgrades begin from the same vehicle, which is solved once. */
+    private static List<Solved> solve(Project project, List<Schematic> schematics, String words,
+            Map<Condition, List<Solved>> known) throws BadCall {
+        Condition vehicle = SolveCircuits.first(project, words);
+        List<Solved> solved = known.get(vehicle);
+        if (solved == null) {
+            solved = SolveCircuits.of(project, schematics, words, "");
+            known.put(vehicle, solved);
+        }
+        return solved;
     }
 
     private static Upgraded compare(String upgrade, Solved before, Solved after) {
