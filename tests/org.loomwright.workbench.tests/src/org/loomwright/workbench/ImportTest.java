@@ -41,6 +41,7 @@ class ImportTest {
 
     @AfterEach
     void away() throws Exception {
+        Files.deleteIfExists(Path.of("wires.csv"));
         if (project != null) {
             project.delete(true, true, null);
         }
@@ -48,7 +49,7 @@ class ImportTest {
 
     @Test
     void aListOfCommaSeparatedValuesBecomesADrawing() throws Exception {
-        Path list = Files.writeString(folder.resolve("list.csv"), """
+        Path list = Files.writeString(Path.of("wires.csv"), """
                 Circuit,Function,Colour,Gauge,From,Pin
                 12,Dipped left,GN/RD,16 ga,J1:2,H1:1
                 13,Horn,BN,16,J1:4,N1:1
