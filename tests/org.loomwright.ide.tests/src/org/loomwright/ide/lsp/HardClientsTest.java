@@ -3,7 +3,6 @@ package org.loomwright.ide.lsp;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
@@ -19,7 +18,6 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.CountDownLatch;
@@ -174,12 +172,12 @@ class HardClientsTest {
             CompletableFuture<String> asked = client.getRemoteProxy().forEver();
             assertTrue(started.await(60, TimeUnit.SECONDS));
             assertFalse(stopped.await(20, TimeUnit.MILLISECONDS));
-            assertTrue(asked.cancel(true), "sends $/cancelRequest");
+            asked.cancel(true); // sends $/cancelRequest; an answer that says so may be there before this returns
             assertTrue(stopped.await(60, TimeUnit.SECONDS));
             int done = rounds.get();
             Thread.sleep(20);
             assertEquals(done, rounds.get(), "nothing works on");
-            assertThrows(CancellationException.class, asked::join);
+            assertTrue(asked.isCompletedExceptionally());
             toServer.close();
         }
     }
