@@ -99,9 +99,10 @@ class DraftAdaptorTest {
         assertEquals(List.of("3", "3", "2.5 mm2", "WH"), List.of(back.one(), back.other(), back.size(), back.colour()));
         List<Source> sources = new ArrayList<>(project.everySource());
         sources.add(drafted.source());
-        assertEquals(List.of("length-unknown"), StandardRules.engine().check(Project.link(sources), Settings.TIMELESS,
-                Cancel.NEVER, Progress.NONE).findings().stream().filter(each -> each.place().span().file()
-                        .equals("found.loom")).map(each -> each.rule()).distinct().toList());
+        assertEquals(List.of("length-unknown", "currents-not-known"), StandardRules.engine().check(
+                Project.link(sources), Settings.TIMELESS, Cancel.NEVER, Progress.NONE).findings().stream()
+                .filter(each -> each.place().span().file().equals("found.loom")).map(each -> each.rule()).distinct()
+                .toList(), "nobody has said yet how long it is");
     }
 
     @Test
