@@ -41,6 +41,12 @@ public record Spot(String run, String name, Kind kind, Optional<String> after, i
         return new Spot(run, name, kind, after, links, step, station, when.and(vehicles), span);
     }
 
+    /** The same for equal spots; of what tells spots of one harness apart. */
+    @Override
+    public int hashCode() {
+        return (run.hashCode() * 31 + name.hashCode()) * 31 + span.offset() * 7 + kind.ordinal();
+    }
+
     /** {@code leftWing}; {@code main at 300 mm} for a station without a name. */
     public String label() {
         return name.isEmpty() ? run + " at " + station.length().map(Object::toString).orElse("unknown") : name;

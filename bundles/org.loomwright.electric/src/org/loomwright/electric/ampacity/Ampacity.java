@@ -51,7 +51,7 @@ public final class Ampacity {
      */
     public Optional<Allowance> allowed(ConductorSize size, double classC, double ambientC, int wires) {
         double area = size.areaMm2();
-        Optional<Row> row = rows.stream().filter(each -> each.area() >= area).findFirst();
+        Optional<Row> row = row(area);
         Optional<Integer> column = table.column(classC);
         if (row.isEmpty() || column.isEmpty()) {
             return Optional.empty();
@@ -64,6 +64,16 @@ public final class Ampacity {
         Factor bundle = bundle(wires);
         return Optional.of(new Allowance(base * ambient.value() * bundle.value(), base, size, start, rowAmps, rating,
                 ambient, bundle, ambientC, area < NOMINAL * rows.getFirst().area(), table.basis()));
+    }
+
+    /** The first row that is not below a cross-section in mm2. */
+    private Optional<Row> row(double area) {
+        for (Row row : rows) {
+            if (row.area() >= area) {
+                return Optional.of(row);
+            }
+        }
+        return Optional.empty();
     }
 
     /**

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.electric.connection;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.loomwright.condition.Condition;
+import org.loomwright.harness.Fact;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.link.Case;
 import org.loomwright.quantity.Dimension;
@@ -16,10 +18,16 @@ public final class PartFacts {
 
     /** Returns the figures of a kind within some vehicles; those of no vehicle are left out. */
     public static List<Case<Part.Figure>> figures(Part part, Part.FigureKind kind, Condition within) {
-        return part.figures().stream().filter(fact -> fact.value().kind() == kind)
-                .map(fact -> new Case<>(fact.value(),
-                        within.vehicles().resolve(fact.when()).condition().and(within), fact.span()))
-                .filter(each -> !each.when().isNever()).toList();
+        List<Case<Part.Figure>> figures = new ArrayList<>();
+        for (Fact<Part.Figure> fact : part.figures()) {
+            if (fact.value().kind() == kind) {
+                Condition when = within.vehicles().resolve(fact.when()).condition().and(within);
+                if (!when.isNever()) {
+                    figures.add(new Case<>(fact.value(), when, fact.span()));
+                }
+            }
+        }
+        return figures;
     }
 
     /** Returns whether the part turns current into something else. */

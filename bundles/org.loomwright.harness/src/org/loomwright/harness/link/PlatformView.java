@@ -30,7 +30,12 @@ public record PlatformView(Platform platform, Vehicles vehicles, Map<String, Dev
 
     /** The place of that name. */
     public Optional<Platform.Place> place(String name) {
-        return platform.places().stream().filter(place -> place.name().text().equals(name)).findFirst();
+        for (Platform.Place place : platform.places()) {
+            if (place.name().text().equals(name)) {
+                return Optional.of(place);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The zone in which a place lies; empty when the place or its zone is unknown. */

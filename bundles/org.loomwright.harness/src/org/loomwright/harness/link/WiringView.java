@@ -56,6 +56,11 @@ public record WiringView(Wiring wiring, PlatformView platform, Condition when, M
 
     /** The trunk or branch of that name. */
     public Optional<Run> run(String name) {
-        return wiring.runs().stream().filter(run -> run.name().text().equals(name)).findFirst();
+        for (Run run : wiring.runs()) {
+            if (run.name().text().equals(name)) {
+                return Optional.of(run);
+            }
+        }
+        return Optional.empty();
     }
 }

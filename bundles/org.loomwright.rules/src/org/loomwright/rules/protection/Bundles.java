@@ -8,11 +8,15 @@ import java.util.Map;
 import java.util.Optional;
 import org.loomwright.condition.Condition;
 import org.loomwright.geometry.Section;
+import org.loomwright.harness.Platform;
 import org.loomwright.harness.Ref;
 import org.loomwright.harness.Run;
+import org.loomwright.harness.link.PlatformView;
 import org.loomwright.harness.link.WireView;
 import org.loomwright.harness.link.WiringView;
+import org.loomwright.quantity.Dimension;
 import org.loomwright.quantity.Quantity;
+import org.loomwright.rules.Shapes;
 
 /**
  * What lies together in the stretches of a network, where these lead, and what figures of cables and zones come to,
@@ -23,7 +27,26 @@ final class Bundles {
     private final Map<Section, Map<Condition, Bundle>> known = new IdentityHashMap<>();
     private final Map<Section, Map<WireView, Condition>> there = new IdentityHashMap<>();
     private final Map<String, Map<String, Optional<String>>> places = new HashMap<>();
+    private final Map<PlatformView, Map<String, Optional<Platform.Zone>>> zones = new IdentityHashMap<>();
+    private final Map<WiringView, Shapes.Shape> kept = new IdentityHashMap<>();
+    private final Shapes shapes;
     private final Map<Quantity, Double> figures = new IdentityHashMap<>();
+
+    Bundles(Shapes shapes) {
+        this.shapes = shapes;
+    }
+
+    /** The shape of a drawing or harness. */
+    Shapes.Shape shape(WiringView view) {
+        return kept.computeIfAbsent(view, shapes::of);
+    }
+
+    /** The zone of a place; empty when it states no ambient temperature. */
+    Optional<Platform.Zone> zone(WiringView view, String place) {
+        return zones.computeIfAbsent(view.platform(), key -> new HashMap<>()).computeIfAbsent(place,
+                key -> view.platform().zoneOf(key).filter(each -> each.ambient()
+                        .filter(ambient -> ambient.unit().dimension() == Dimension.TEMPERATURE).isPresent()));
+    }
 
     /** A figure in SI units. */
     double si(Quantity figure) {

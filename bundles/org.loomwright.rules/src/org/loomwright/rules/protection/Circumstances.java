@@ -36,17 +36,15 @@ import org.loomwright.rules.Shapes;
 record Circumstances(Optional<Double> ambientC, String zone, Optional<Double> classC, Optional<Double> shortTime,
         Optional<List<Bundle>> bundles) {
 
-    static Circumstances of(WiringView view, Link.OfWire wire, Condition when, Shapes shapes,
-            Bundles known) {
-        Shapes.Shape shape = shapes.of(view);
+    static Circumstances of(WiringView view, Link.OfWire wire, Condition when, Bundles known) {
+        Shapes.Shape shape = known.shape(view);
         Set<String> places = new LinkedHashSet<>();
         place(view, wire.from().node()).ifPresent(places::add);
         place(view, wire.to().node()).ifPresent(places::add);
         along(view, shape.route(wire.wire()), when, known, places);
         Optional<Platform.Zone> hottest = Optional.empty();
         for (String place : places) {
-            Optional<Platform.Zone> zone = view.platform().zoneOf(place).filter(each -> each.ambient()
-                    .filter(ambient -> ambient.unit().dimension() == Dimension.TEMPERATURE).isPresent());
+            Optional<Platform.Zone> zone = known.zone(view, place);
             if (zone.isPresent() && (hottest.isEmpty()
                     || ambient(zone.get(), known) > ambient(hottest.get(), known))) {
                 hottest = zone;

@@ -53,7 +53,7 @@ public final class FuseExceedsWire implements Rule<Target.OfNetwork> {
     private static final List<String> SECTIONS = List.of("0.75", "1", "1.5", "2.5", "4", "6", "10", "16", "25", "35",
             "50", "70", "95");
 
-    private final Overload overload = new Overload(Ampacity.cfr());
+    private final Ampacity ampacity = Ampacity.cfr();
 
     @Override
     public RuleInfo info() {
@@ -68,35 +68,40 @@ public final class FuseExceedsWire implements Rule<Target.OfNetwork> {
     @Override
     public void check(Target.OfNetwork target, Findings findings) {
         Downstream downstream = new Downstream(target.connections());
-        Bundles bundles = new Bundles();
+        Overload overload = new Overload(ampacity);
+        Bundles bundles = new Bundles(target.shapes());
         Map<SizeSystem, List<ConductorSize>> sizes = new EnumMap<>(SizeSystem.class);
         for (Edge edge : target.connections().edges()) {
             FuseView.of(edge).ifPresent(fuse -> {
                 findings.checkCancelled();
-                new OneFuse(target, downstream.of(fuse.edge()), fuse, bundles, sizes,
+                new OneFuse(target, downstream.of(fuse.edge()), fuse, overload, bundles, sizes,
                         findings).check();
             });
         }
     }
 
     /** The wires behind one fuse. */
-    private final class OneFuse {
+    private static final class OneFuse {
         private final Target.OfNetwork target;
         private final Fitment fitment;
+        private final boolean everything;
         private final Reach behind;
         private final FuseView fuse;
+        private final Overload overload;
         private final Bundles bundles;
         private final Map<SizeSystem, List<ConductorSize>> sizes;
         private final Findings findings;
         private final Map<String, List<WireView>> unjudged = new LinkedHashMap<>();
         private final Map<String, Condition> unjudgedWhen = new LinkedHashMap<>();
 
-        OneFuse(Target.OfNetwork target, Reach behind, FuseView fuse, Bundles bundles,
+        OneFuse(Target.OfNetwork target, Reach behind, FuseView fuse, Overload overload, Bundles bundles,
                 Map<SizeSystem, List<ConductorSize>> sizes, Findings findings) {
             this.target = target;
             this.fitment = target.connections().fitment();
             this.behind = behind;
+            this.everything = fuse.inside().holder().ours() || !fitment.ours();
             this.fuse = fuse;
+            this.overload = overload;
             this.bundles = bundles;
             this.sizes = sizes;
             this.findings = findings;
@@ -122,13 +127,13 @@ public final class FuseExceedsWire implements Rule<Target.OfNetwork> {
 
         /** Where the way of a wire is not known, less is known of it than in the other vehicles. */
         private Condition lost(Link.OfWire wire, Condition when) {
-            RoutedWire routed = target.shapes().of(fitment.fitted().get(wire.wire().owner()).view()).route(wire.wire());
+            RoutedWire routed = bundles.shape(fitment.fitted().get(wire.wire().owner()).view()).route(wire.wire());
             return routed == null ? when.vehicles().none() : routed.lost().and(when);
         }
 
         /** With something of ours fitted, only what ours has a part in; the rest is asked with the factory's alone. */
         private boolean asked(Link.OfWire wire) {
-            return !fitment.ours() || fuse.inside().holder().ours() || fitment.isOurs(wire.wire().owner());
+            return everything || fitment.isOurs(wire.wire().owner());
         }
 
         private void wire(Link.OfWire wire, Condition when) {
@@ -138,7 +143,7 @@ public final class FuseExceedsWire implements Rule<Target.OfNetwork> {
             }
             notJudged(UNRATED, wire.wire(), when.and(fuse.unrated()));
             Circumstances around = Circumstances.of(fitment.fitted().get(wire.wire().owner()).view(), wire, when,
-                    target.shapes(), bundles);
+                    bundles);
             Condition sized = when.vehicles().none();
             for (Case<ConductorSize> size : wire.wire().sizes()) {
                 sized = sized.or(size.when());

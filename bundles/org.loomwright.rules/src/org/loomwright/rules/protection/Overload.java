@@ -2,7 +2,9 @@
 package org.loomwright.rules.protection;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.loomwright.condition.Condition;
@@ -19,7 +21,7 @@ import org.loomwright.rules.Severity;
  *
  * <p>The largest bundle is tried first; only when the wire fails in it are the vehicles parted by how many wires lie
  * beside it, which is exact and takes no list of combinations. What is not known is taken at its best, so that a
- * failure is one in any case.
+ * failure is one in any case. For one thread: what a size may carry is worked out once for each of its circumstances.
  */
 final class Overload {
 
@@ -45,7 +47,11 @@ final class Overload {
             Supplier<List<String>> steps) {
     }
 
+    private record Asked(ConductorSize size, double classC, double ambientC, int wires) {
+    }
+
     private final Ampacity ampacity;
+    private final Map<Asked, Optional<Allowance>> allowances = new HashMap<>();
 
     Overload(Ampacity ampacity) {
         this.ampacity = ampacity;
@@ -53,7 +59,7 @@ final class Overload {
 
     /** Whether the table has a figure for such a wire. */
     boolean knows(ConductorSize size, Circumstances around) {
-        return ampacity.allowed(size, around.classC().orElse(BEST_CLASS), 0, 1).isPresent();
+        return allowed(size, around.classC().orElse(BEST_CLASS), 0, 1).isPresent();
     }
 
     /** The worst that holds for a wire behind a fuse; empty when the wire bears it in all the vehicles. */
@@ -105,8 +111,13 @@ final class Overload {
         return new Verdict(worse.weight(), a.when().or(b.when()), judged, Math.min(a.most(), b.most()), worse.steps());
     }
 
+    private Optional<Allowance> allowed(ConductorSize size, double classC, double ambientC, int wires) {
+        return allowances.computeIfAbsent(new Asked(size, classC, ambientC, wires),
+                key -> ampacity.allowed(size, classC, ambientC, wires));
+    }
+
     private Allowance allowance(ConductorSize size, Circumstances around, int wires) {
-        return ampacity.allowed(size, around.classC().orElse(BEST_CLASS),
+        return allowed(size, around.classC().orElse(BEST_CLASS),
                 around.ambientC().orElse((double) AmpacityTable.BASE_AMBIENT), wires).orElseThrow();
     }
 

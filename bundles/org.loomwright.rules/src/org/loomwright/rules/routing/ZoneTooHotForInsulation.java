@@ -39,9 +39,9 @@ public final class ZoneTooHotForInsulation implements Rule<Target.OfHarness> {
 
     @Override
     public void check(Target.OfHarness target, Findings findings) {
+        ZonesTouched touched = new ZonesTouched(target.wiring(), target.shapes().of(target.wiring()));
         for (WireView wire : target.wiring().wires()) {
-            List<ZonesTouched.Touch> zones = ZonesTouched.of(target.wiring(), wire,
-                    target.shapes().of(target.wiring()));
+            List<ZonesTouched.Touch> zones = touched.of(wire);
             for (Case<Part> cable : zones.isEmpty() ? List.<Case<Part>>of() : wire.cables()) {
                 PartFacts.figures(cable.value(), Part.FigureKind.TEMPERATURE, cable.when()).stream()
                         .filter(each -> each.value().from().unit().dimension() == Dimension.TEMPERATURE)

@@ -3,6 +3,8 @@ package org.loomwright.rules.routing;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,8 +26,8 @@ import org.loomwright.quantity.Dimension;
 import org.loomwright.rules.Shapes;
 
 /**
- * The zones that a wire is known to touch: at its ends, and at the datum and the ends of branches that its way passes.
- * Where it runs between named places nobody has said.
+ * The zones that wires of a drawing or harness are known to touch: at their ends, and at the datum and the ends of
+ * branches that their ways pass. Where they run between named places nobody has said. For one thread.
  */
 final class ZonesTouched {
 
@@ -40,43 +42,52 @@ final class ZonesTouched {
     record Touch(Platform.Zone zone, double ambientC, String place, Condition when) {
     }
 
-    private final WiringView view;
-    private final Map<String, Condition> places = new LinkedHashMap<>();
+    /** A zone and its temperature in C. */
+    private record Ambient(Platform.Zone zone, double temperature) {
+    }
 
-    private ZonesTouched(WiringView view) {
+    private final WiringView view;
+    private final Shapes.Shape shape;
+    private final Map<Spot, Optional<String>> spots = new IdentityHashMap<>();
+    private final Map<String, Optional<Ambient>> zones = new HashMap<>();
+
+    ZonesTouched(WiringView view, Shapes.Shape shape) {
         this.view = view;
+        this.shape = shape;
     }
 
     /** The zones that a wire touches, hottest first; those that state no temperature are left out. */
-    static List<Touch> of(WiringView view, WireView wire, Shapes.Shape shape) {
-        ZonesTouched touched = new ZonesTouched(view);
+    List<Touch> of(WireView wire) {
+        Map<String, Condition> places = new LinkedHashMap<>();
         for (WireEnd end : WireEnd.there(view, wire)) {
-            touched.place(end.node(), end.when());
+            place(end.node(), end.when(), places);
         }
         RoutedWire routed = shape.route(wire);
         for (RoutedWire.Run run : routed == null ? List.<RoutedWire.Run>of() : routed.routes()) {
             for (Route.Leg leg : run.route().legs()) {
                 for (Spot spot : List.of(leg.from(), leg.to())) {
-                    placeOf(shape.tree(), spot).ifPresent(place -> touched.add(place, run.when()));
+                    spots.computeIfAbsent(spot, key -> placeOf(shape.tree(), key))
+                            .ifPresent(place -> places.merge(place, run.when(), Condition::or));
                 }
             }
         }
-        return touched.zones();
+        return zones(places);
     }
 
-    private void add(String place, Condition when) {
-        places.merge(place, when, Condition::or);
+    private Optional<Ambient> ambient(String place) {
+        return zones.computeIfAbsent(place, key -> view.platform().zoneOf(key).flatMap(zone -> zone.ambient()
+                .filter(each -> each.unit().dimension() == Dimension.TEMPERATURE)
+                .map(each -> new Ambient(zone, each.si()))));
     }
 
-    private List<Touch> zones() {
-        Map<String, Touch> zones = new LinkedHashMap<>();
-        places.forEach((place, when) -> view.platform().zoneOf(place).ifPresent(zone -> zone.ambient()
-                .filter(ambient -> ambient.unit().dimension() == Dimension.TEMPERATURE)
-                .filter(ambient -> !when.isNever())
-                .ifPresent(ambient -> zones.merge(zone.name().text(), new Touch(zone, ambient.si(), place, when),
+    private List<Touch> zones(Map<String, Condition> places) {
+        Map<String, Touch> touched = new LinkedHashMap<>();
+        places.forEach((place, when) -> ambient(place).filter(each -> !when.isNever())
+                .ifPresent(each -> touched.merge(each.zone().name().text(),
+                        new Touch(each.zone(), each.temperature(), place, when),
                         (one, other) -> new Touch(one.zone(), one.ambientC(), one.place(),
-                                one.when().or(other.when()))))));
-        List<Touch> hottest = new ArrayList<>(zones.values());
+                                one.when().or(other.when())))));
+        List<Touch> hottest = new ArrayList<>(touched.values());
         hottest.sort(Comparator.comparingDouble(Touch::ambientC).reversed()
                 .thenComparing(touch -> touch.zone().name().text()));
         return hottest;
@@ -92,13 +103,13 @@ final class ZonesTouched {
         };
     }
 
-    private void place(Node node, Condition when) {
+    private void place(Node node, Condition when, Map<String, Condition> places) {
         switch (node.kind()) {
             case CAVITY -> Optional.ofNullable(view.connectors().get(node.element()))
-                    .ifPresent(each -> place(each.connector().place(), each.connector().branch(), when));
+                    .ifPresent(each -> place(each.connector().place(), each.connector().branch(), when, places));
             case STUD -> Optional.ofNullable(view.studs().get(node.element()))
-                    .ifPresent(each -> place(each.stud().place(), each.stud().branch(), when));
-            case PIN -> device(node).ifPresent(each -> place(each.device().place(), Optional.empty(), when));
+                    .ifPresent(each -> place(each.stud().place(), each.stud().branch(), when, places));
+            case PIN -> device(node).ifPresent(each -> place(each.device().place(), Optional.empty(), when, places));
             case SPLICE, NOWHERE -> {
                 // its way tells
             }
@@ -111,11 +122,11 @@ final class ZonesTouched {
     }
 
     /** The place that is named, or the one that a branch goes to in the vehicles that have the branch. */
-    private void place(Optional<Ref> place, Optional<Ref> branch, Condition when) {
-        place.ifPresent(named -> add(named.text(), when));
+    private void place(Optional<Ref> place, Optional<Ref> branch, Condition when, Map<String, Condition> places) {
+        place.ifPresent(named -> places.merge(named.text(), when, Condition::or));
         if (place.isEmpty()) {
-            branch.flatMap(ref -> view.run(ref.text())).ifPresent(run -> run.to().ifPresent(to -> add(to.text(),
-                    when.and(view.platform().vehicles().resolve(run.when()).condition()))));
+            branch.flatMap(ref -> view.run(ref.text())).ifPresent(run -> run.to().ifPresent(to -> places.merge(
+                    to.text(), when.and(view.platform().vehicles().resolve(run.when()).condition()), Condition::or)));
         }
     }
 }

@@ -38,14 +38,18 @@ public final class OrphanWire implements Rule<Target.OfCircuit> {
     public void check(Target.OfCircuit target, Findings findings) {
         for (WireView wire : target.wires()) {
             List<WireEnd> ends = WireEnd.of(wire);
-            side(target.wiring(), wire, ends.stream().filter(WireEnd::start).toList(), "start", findings);
-            side(target.wiring(), wire, ends.stream().filter(end -> !end.start()).toList(), "end", findings);
+            side(target.wiring(), wire, ends, true, findings);
+            side(target.wiring(), wire, ends, false, findings);
         }
     }
 
-    private static void side(WiringView view, WireView wire, List<WireEnd> ends, String side, Findings findings) {
+    private static void side(WiringView view, WireView wire, List<WireEnd> ends, boolean start, Findings findings) {
+        String side = start ? "start" : "end";
         Condition missing = wire.when();
         for (WireEnd end : ends) {
+            if (end.start() != start) {
+                continue;
+            }
             missing = missing.minus(end.when());
             Optional<Presence> there = Presence.of(view, end.node());
             if (there.isEmpty()) {
@@ -53,6 +57,9 @@ public final class OrphanWire implements Rule<Target.OfCircuit> {
             } else {
                 absent(wire, end, there.get(), side, findings);
             }
+        }
+        if (missing.isNever()) {
+            return;
         }
         findings.about(wire).when(missing).key(side)
                 .at(name(wire), "has no " + side)
@@ -81,7 +88,11 @@ public final class OrphanWire implements Rule<Target.OfCircuit> {
     }
 
     private static void absent(WireView wire, WireEnd end, Presence there, String side, Findings findings) {
-        findings.about(wire).when(end.when().minus(there.when())).key(side + " " + end.node().label())
+        Condition absent = end.when().minus(there.when());
+        if (absent.isNever()) {
+            return;
+        }
+        findings.about(wire).when(absent).key(side + " " + end.node().label())
                 .at(end.span(), there.words() + " is not there")
                 .see(there.declared(), there.words())
                 .says("the " + side + " of wire " + wire.label() + " goes to " + there.words()

@@ -3,6 +3,8 @@ package org.loomwright.rules.wiring;
 
 import java.util.List;
 import org.loomwright.electric.connection.WireEnd;
+import org.loomwright.harness.link.Case;
+import org.loomwright.harness.link.Node;
 import org.loomwright.harness.link.WireView;
 import org.loomwright.rules.Findings;
 import org.loomwright.rules.Rule;
@@ -32,12 +34,27 @@ public final class WireToItself implements Rule<Target.OfCircuit> {
     @Override
     public void check(Target.OfCircuit target, Findings findings) {
         for (WireView wire : target.wires()) {
+            if (!meets(wire)) {
+                continue;
+            }
             List<WireEnd> ends = WireEnd.there(target.wiring(), wire);
             for (WireEnd start : ends.stream().filter(WireEnd::start).toList()) {
                 ends.stream().filter(end -> !end.start() && end.node().equals(start.node()))
                         .forEach(end -> report(wire, start, end, findings));
             }
         }
+    }
+
+    /** Whether it starts and ends at the same thing, if not at the same spot of it. */
+    private static boolean meets(WireView wire) {
+        for (Case<Node> from : wire.from()) {
+            for (Case<Node> to : wire.to()) {
+                if (from.value().element().equals(to.value().element())) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private static void report(WireView wire, WireEnd start, WireEnd end, Findings findings) {
