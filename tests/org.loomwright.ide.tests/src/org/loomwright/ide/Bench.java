@@ -77,6 +77,13 @@ public final class Bench {
         return this;
     }
 
+    /** The same texts, to be changed without changing this one. */
+    public Bench copy() {
+        Bench copy = new Bench();
+        copy.texts.putAll(texts);
+        return copy;
+    }
+
     /** The names of its files, in order. */
     public List<String> files() {
         return List.copyOf(texts.keySet());
