@@ -2,6 +2,7 @@
 package org.loomwright.ide;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -9,8 +10,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Locale;
+import java.util.OptionalInt;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,12 +25,16 @@ import org.loomwright.electric.point.OperatingPoint;
 import org.loomwright.harness.link.PlatformView;
 import org.loomwright.harness.link.WireView;
 import org.loomwright.ide.hover.Hover;
+import org.loomwright.ide.inlay.Inlay;
 import org.loomwright.ide.project.Flows;
 import org.loomwright.ide.project.Moment;
+import org.loomwright.ide.session.Listener;
 import org.loomwright.ide.session.Pace;
 import org.loomwright.ide.session.Workspace;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.Cancelled;
+import org.loomwright.quantity.Unit;
+import org.loomwright.rules.Finding;
 import org.loomwright.rules.Settings;
 import org.loomwright.rules.standard.StandardRules;
 
@@ -99,6 +108,7 @@ class FlowsTest {
         PlatformView platform = later.project().platforms().get("orrin");
         assertTrue(later.flows(platform).orElseThrow().solves() < 2_000, "of each mode some sets of vehicles");
         asSolvedAlone(later, platform);
+        inlaysAreThoseOfHover(later, bench);
     }
 
     /** The vehicle that is named, solved by itself in the mode that is named, has that current and voltage. */
@@ -153,5 +163,100 @@ class FlowsTest {
             assertTrue(told.contains("carries: "), told);
             assertTrue(told.contains(" A at most"), told);
         }
+    }
+
+    private static List<String> inlays(Moment moment) {
+        return Services.inlays(moment, "a.loom", 0, CABIN.length(), Unit.MM, Cancel.NEVER).stream().map(Inlay::text)
+                .toList();
+    }
+
+    @Test
+    void inlaysShowWhatIsSolvedAndAreInNoHurry() {
+        Moment moment = Bench.of("a.loom", CABIN).checked();
+        assertEquals(List.of("cut 1005 mm"), inlays(moment));
+        assertTrue(moment.isSolvingWelcome());
+        assertFalse(moment.isSolvingWanted(), "rules come first");
+        moment.solve(Cancel.NEVER);
+        assertFalse(moment.isSolvingWelcome());
+        Flows flows = moment.flows(moment.project().platforms().get("p")).orElseThrow();
+        Flows.Flow wire = flows.wire(moment.project().wiring("d").orElseThrow().wires().getFirst()).orElseThrow();
+        Flows.Flow lamp = flows.device("p", "lamp").getFirst();
+        List<String> told = inlays(moment);
+        assertTrue(told.contains("cut 1005 mm"), told::toString);
+        assertTrue(told.contains(String.format(Locale.ROOT, "%.2f A, loses %.3f V", wire.amps(), wire.volts())),
+                told::toString);
+        assertTrue(told.contains(String.format(Locale.ROOT, "%.2f V, %.2f A", lamp.volts(), lamp.amps())),
+                told::toString);
+        assertEquals(3, told.size(), told::toString);
+        assertTrue(Services.inlays(moment, "a.loom", 0, CABIN.length(), Unit.MM, Cancel.NEVER).stream()
+                .anyMatch(each -> each.tooltip().contains("in mode lit, ") && each.tooltip().contains("not measured")));
+    }
+
+    /** Beside the Orrin's lines stand the figures that hover tells; what carries nothing has none. */
+    private static void inlaysAreThoseOfHover(Moment moment, Bench bench) {
+        String file = "front-1964.loom";
+        int shown = 0;
+        for (Inlay inlay : Services.inlays(moment, file, 0, bench.text(file).length(), Unit.MM, Cancel.NEVER)) {
+            if (inlay.text().contains(" A, loses ")) {
+                int line = bench.text(file).lastIndexOf('\n', inlay.offset() - 1) + 1;
+                int name = bench.text(file).indexOf("wire ", line) + 5;
+                String amps = inlay.text().substring(0, inlay.text().indexOf(" A"));
+                String told = Services.hover(moment, file, name, Cancel.NEVER).orElseThrow().text();
+                assertTrue(told.contains("carries: " + amps + " A at most"), () -> inlay + "\n" + told);
+                shown++;
+            }
+        }
+        assertTrue(shown > 10, "wires that carry something: " + shown);
+    }
+
+    @Test
+    void inlaysAreSolvedAfterTheRulesAndAnEditTakesThemAway() throws Exception {
+        Path file = Files.writeString(folder.toRealPath().resolve("a.loom"), CABIN);
+        List<String> heard = new CopyOnWriteArrayList<>();
+        Listener listener = new Listener() {
+            @Override
+            public void findings(Path path, OptionalInt version, Moment moment, List<Finding> findings) {
+                // told elsewhere
+            }
+
+            @Override
+            public void settled(Path project) {
+                heard.add("settled");
+            }
+
+            @Override
+            public void solved(Path project) {
+                heard.add("solved");
+            }
+        };
+        try (Workspace workspace = new Workspace(Bench.READER, StandardRules.engine(1), Settings.TIMELESS,
+                new Pace(Duration.ofHours(1), Duration.ZERO), listener)) {
+            workspace.opened(file, 1, CABIN);
+            assertEquals(List.of("cut 1005 mm"), ask(workspace, file));
+            assertEquals(List.of(), heard, "nothing is solved before the rules were asked");
+            workspace.settled().get(60, TimeUnit.SECONDS);
+            until(() -> heard.contains("solved"));
+            assertEquals(List.of("settled", "solved"), heard);
+            assertEquals(3, ask(workspace, file).size());
+            workspace.changed(file, 2, CABIN.replace("6 ohm", "12 ohm"));
+            assertEquals(List.of("cut 1005 mm"), ask(workspace, file), "figures of another text are not shown");
+            workspace.settled().get(60, TimeUnit.SECONDS);
+            until(() -> heard.size() == 4);
+            assertTrue(ask(workspace, file).stream().anyMatch(each -> each.startsWith("1.0") && each.contains(" A,")),
+                    "half of it through twice the resistance");
+            assertEquals(List.of("settled", "solved", "settled", "solved"), heard, "once for each text");
+        }
+    }
+
+    private static List<String> ask(Workspace workspace, Path file) throws Exception {
+        return workspace.ask(file, (moment, name, cancel) -> inlays(moment)).get(60, TimeUnit.SECONDS);
+    }
+
+    private static void until(BooleanSupplier condition) throws InterruptedException {
+        long deadline = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
+        while (!condition.getAsBoolean() && System.nanoTime() < deadline) {
+            Thread.sleep(5);
+        }
+        assertTrue(condition.getAsBoolean());
     }
 }

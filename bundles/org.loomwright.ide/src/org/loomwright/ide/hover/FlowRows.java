@@ -24,7 +24,7 @@ final class FlowRows {
             Optional<Flow> most = flows.wire(wire);
             rows.add(new Row("carries", most.map(each -> Figure.of(each.amps(), 2) + " A at most"
                     + (each.share() > 0 ? ", " + percent(each) + " of what it may there" : "") + "; loses "
-                    + Figure.of(each.volts(), 3) + " V, " + Figure.of(each.celsius(), 0) + " C; " + where(each))
+                    + Figure.of(each.volts(), 3) + " V, " + Figure.of(each.celsius(), 0) + " C; " + each.where())
                     .orElse("nothing in any mode")));
             basis(flows, rows);
         });
@@ -35,7 +35,7 @@ final class FlowRows {
             for (Flow each : flows.device(owner, device)) {
                 rows.add(new Row("gets", Figure.of(each.volts(), 2) + " V at least, " + percent(each)
                         + " of its design, " + Figure.of(each.amps(), 2) + " A; " + each.label() + ", "
-                        + where(each)));
+                        + each.where()));
             }
             basis(flows, rows);
         });
@@ -44,13 +44,10 @@ final class FlowRows {
     private static Optional<Flows> of(Moment moment, PlatformView platform, String label, List<Row> rows) {
         Optional<Flows> known = moment.flows(platform);
         if (known.isEmpty()) {
-            rows.add(new Row(label, "is being computed; look again in a moment"));
+            rows.add(new Row(label, moment.hasSolvingFailed() ? "could not be computed, by a fault of Loomwright"
+                    : "is being computed; look again in a moment"));
         }
         return known;
-    }
-
-    private static String where(Flow flow) {
-        return "mode " + flow.mode().name() + ", " + flow.vehicle() + ", " + flow.fitted();
     }
 
     private static String percent(Flow flow) {
@@ -58,7 +55,6 @@ final class FlowRows {
     }
 
     private static void basis(Flows flows, List<Row> rows) {
-        rows.add(new Row("", "computed from what the sources state, not measured; " + (flows.isWhole()
-                ? "the worst of all modes and vehicles" : "the worst of all modes and of the vehicles looked at")));
+        rows.add(new Row("", flows.basis()));
     }
 }

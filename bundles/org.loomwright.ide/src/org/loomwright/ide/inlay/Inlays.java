@@ -36,6 +36,7 @@ public final class Inlays {
         WordLines lines = moment.words(file);
         List<Inlay> inlays = new ArrayList<>();
         Map<WiringView, Map<String, LaidWire>> laid = new IdentityHashMap<>();
+        FlowInlays flows = new FlowInlays(moment, lines);
         for (Line line : lines.lines()) {
             if (line.end() < from || line.offset() > to) {
                 continue;
@@ -44,6 +45,7 @@ public final class Inlays {
             if (line.rule().equals("Wire")) {
                 wire(moment, lines, line, unit, laid).ifPresent(inlays::add);
             }
+            flows.at(line).ifPresent(inlays::add);
             condition(moment, lines, line).ifPresent(inlays::add);
         }
         inlays.sort(Comparator.comparingInt(Inlay::offset));

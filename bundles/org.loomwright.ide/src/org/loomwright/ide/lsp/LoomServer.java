@@ -78,7 +78,7 @@ final class LoomServer implements LanguageServer, AutoCloseable {
     public CompletableFuture<InitializeResult> initialize(InitializeParams params) {
         Workspace workspace = new Workspace(reader.get(), engine.get(), settings, pace, new Telling(client, uris,
                 showsProgress(params) ? Optional.of(new Progresses(client, pace.pause().multipliedBy(2)))
-                        : Optional.empty()));
+                        : Optional.empty(), asksForInlaysAgain(params)));
         desk.open(workspace);
         List<Path> open = new ArrayList<>();
         if (params.getWorkspaceFolders() != null) {
@@ -102,6 +102,12 @@ final class LoomServer implements LanguageServer, AutoCloseable {
     private static boolean showsProgress(InitializeParams params) {
         return params.getCapabilities() != null && params.getCapabilities().getWindow() != null
                 && Boolean.TRUE.equals(params.getCapabilities().getWindow().getWorkDoneProgress());
+    }
+
+    private static boolean asksForInlaysAgain(InitializeParams params) {
+        return params.getCapabilities() != null && params.getCapabilities().getWorkspace() != null
+                && params.getCapabilities().getWorkspace().getInlayHint() != null
+                && Boolean.TRUE.equals(params.getCapabilities().getWorkspace().getInlayHint().getRefreshSupport());
     }
 
     /** How clients named the one folder before there could be several. */

@@ -29,8 +29,12 @@ final class Telling implements Listener {
     private final Uris uris;
     private final Optional<Progresses> progresses;
 
-    Telling(LanguageClient client, Uris uris, Optional<Progresses> progresses) {
+    private final boolean asksAgain;
+
+    /** @param asksAgain whether the client asks for its inlays again when it is told to */
+    Telling(LanguageClient client, Uris uris, Optional<Progresses> progresses, boolean asksAgain) {
         this.client = client;
+        this.asksAgain = asksAgain;
         this.uris = uris;
         this.progresses = progresses;
     }
@@ -96,6 +100,13 @@ final class Telling implements Listener {
     @Override
     public void progress(Path project, String what, long done, long total) {
         progresses.ifPresent(each -> each.told(project, what, done, total));
+    }
+
+    @Override
+    public void solved(Path project) {
+        if (asksAgain) {
+            client.refreshInlayHints();
+        }
     }
 
     @Override

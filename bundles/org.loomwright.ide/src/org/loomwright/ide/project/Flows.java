@@ -61,6 +61,11 @@ public final class Flows {
      */
     public record Flow(String label, double amps, double volts, double share, double celsius, Mode mode,
             String vehicle, String fitted) {
+
+        /** The mode, the vehicle and what is fitted, in words. */
+        public String where() {
+            return "mode " + mode.name() + ", " + vehicle + ", " + fitted;
+        }
     }
 
     private final Map<WireView, Flow> wires = new IdentityHashMap<>();
@@ -168,6 +173,12 @@ public final class Flows {
     /** Whether every vehicle was looked at. */
     public boolean isWhole() {
         return whole;
+    }
+
+    /** What the figures are, in words. */
+    public String basis() {
+        return "computed from what the sources state, not measured; " + (whole
+                ? "the worst of all modes and vehicles" : "the worst of all modes and of the vehicles looked at");
     }
 
     /** How many networks were solved, for tests that guard growth. */

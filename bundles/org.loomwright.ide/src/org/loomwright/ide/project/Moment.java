@@ -23,6 +23,7 @@ import org.loomwright.ide.names.Names;
 import org.loomwright.lang.words.WordLines;
 import org.loomwright.lang.words.WordReader;
 import org.loomwright.quantity.Cancel;
+import org.loomwright.quantity.Cancelled;
 import org.loomwright.rules.Finding;
 
 /**
@@ -46,12 +47,19 @@ public final class Moment {
     private final Map<WiringView, HarnessLayout> layouts = Collections.synchronizedMap(new IdentityHashMap<>());
     private final Map<WiringView, FitReport> fits = Collections.synchronizedMap(new IdentityHashMap<>());
     /** Of the project: shared by the moments that have the same one, so that what is solved late is not lost. */
-    private Map<PlatformView, Flows> flows = Collections.synchronizedMap(new IdentityHashMap<>());
-    private volatile boolean wanted;
+    private Solving solving = new Solving();
     private volatile Names names;
 
     /** The names that a file gives, with the words that they were read off. */
     private record InFile(WordLines words, List<Names.Declared> names) {
+    }
+
+    /** What was solved of a project, and who waits for more. */
+    private static final class Solving {
+        private final Map<PlatformView, Flows> flows = Collections.synchronizedMap(new IdentityHashMap<>());
+        private volatile boolean wanted;
+        private volatile boolean welcome;
+        private volatile boolean failed;
     }
 
     private Moment(long number, Project project, List<Finding> findings, boolean settled, WordReader reader,
@@ -90,7 +98,7 @@ public final class Moment {
         }
         if (after == project) {
             next.fits.putAll(fits);
-            next.flows = flows;
+            next.solving = solving;
             next.words.putAll(words);
         }
         return next;
@@ -199,22 +207,56 @@ public final class Moment {
      * wait: it is {@linkplain #isSolvingWanted wanted} from now on.
      */
     public Optional<Flows> flows(PlatformView platform) {
-        Flows known = flows.get(platform);
-        wanted |= known == null;
+        Flows known = solving.flows.get(platform);
+        solving.wanted |= known == null && !solving.failed;
+        return Optional.ofNullable(known);
+    }
+
+    /**
+     * The same for one who is in no hurry: solving is {@linkplain #isSolvingWelcome welcome} from now on, once all
+     * rules have been asked.
+     */
+    public Optional<Flows> flowsSomeTime(PlatformView platform) {
+        Flows known = solving.flows.get(platform);
+        solving.welcome |= known == null && !solving.failed;
         return Optional.ofNullable(known);
     }
 
     /** Whether somebody asked for what flows before it was known. */
     public boolean isSolvingWanted() {
-        return wanted;
+        return solving.wanted;
     }
 
-    /** Solves the circuits of all platforms that are not solved yet. */
+    /** Whether somebody would show what flows if it were known. */
+    public boolean isSolvingWelcome() {
+        return solving.welcome;
+    }
+
+    /** Whether solving broke off by a fault of ours; what flows stays unknown then. */
+    public boolean hasSolvingFailed() {
+        return solving.failed;
+    }
+
+    /** Solves the circuits of all platforms that are not solved yet. What failed once is not tried again. */
     public void solve(Cancel cancel) {
-        wanted = false;
-        for (PlatformView platform : project.platforms().values()) {
-            if (!flows.containsKey(platform)) {
-                flows.put(platform, Flows.of(project, platform, cancel));
+        boolean over = false;
+        try {
+            for (PlatformView platform : project.platforms().values()) {
+                if (!solving.flows.containsKey(platform)) {
+                    solving.flows.put(platform, Flows.of(project, platform, cancel));
+                }
+            }
+            over = true;
+        } catch (Cancelled changed) {
+            throw changed;
+        } catch (RuntimeException fault) {
+            solving.failed = true;
+            over = true;
+            throw fault;
+        } finally {
+            if (over) {
+                solving.wanted = false;
+                solving.welcome = false;
             }
         }
     }

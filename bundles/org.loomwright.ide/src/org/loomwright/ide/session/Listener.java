@@ -24,6 +24,10 @@ public interface Listener {
     default void settled(Path project) {
     }
 
+    /** What flows in the circuits is known now, which somebody asked for before: what shows it may ask again. */
+    default void solved(Path project) {
+    }
+
     /** Something failed that should not have; the workspace goes on. One line for people. */
     default void trouble(String message) {
     }

@@ -180,7 +180,9 @@ public final class Workspace implements AutoCloseable {
                     cancel.check();
                     answer.complete(question.answer(moment, name.apply(session), cancel));
                     if (moment.isSolvingWanted()) {
-                        checking.execute(() -> solve(moment, disturbed));
+                        checking.execute(() -> solve(session, moment, disturbed));
+                    } else if (moment.isSolvingWelcome()) {
+                        write(() -> solveWhenSettled(session));
                     }
                 } catch (Throwable failed) {
                     answer.completeExceptionally(failed);
@@ -190,11 +192,21 @@ public final class Workspace implements AutoCloseable {
         return answer;
     }
 
+    /** What nobody is in a hurry for: after all rules, and not at all while somebody types. */
+    private void solveWhenSettled(ProjectSession session) {
+        Moment now = session.moment();
+        if (now.settled() && now.isSolvingWelcome()) {
+            Cancel cancel = session.untilDisturbed();
+            checking.execute(() -> solve(session, now, cancel));
+        }
+    }
+
     /** Solves circuits that somebody asked about, on the checking thread; gives way to the next change. */
-    private void solve(Moment moment, Cancel cancel) {
+    private void solve(ProjectSession session, Moment moment, Cancel cancel) {
         try {
-            if (moment.isSolvingWanted()) {
+            if (moment.isSolvingWanted() || moment.isSolvingWelcome()) {
                 moment.solve(cancel);
+                write(() -> listener.solved(session.root()));
             }
         } catch (Cancelled changed) {
             // whoever asks again starts it again
@@ -304,6 +316,7 @@ public final class Workspace implements AutoCloseable {
                 write(() -> {
                     session.settle(deep, cancel);
                     done.complete(null);
+                    solveWhenSettled(session);
                 }, done);
             } catch (Throwable failed) {
                 if (!(failed instanceof Cancelled)) {

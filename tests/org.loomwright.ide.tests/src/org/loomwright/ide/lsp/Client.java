@@ -17,6 +17,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Predicate;
 import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.Diagnostic;
@@ -53,6 +54,7 @@ final class Client implements LanguageClient, AutoCloseable {
 
     private final Map<String, List<Diagnostic>> diagnostics = new ConcurrentHashMap<>();
     private final List<String> messages = new CopyOnWriteArrayList<>();
+    private final AtomicInteger refreshes = new AtomicInteger();
     private final List<String> progress = new CopyOnWriteArrayList<>();
     private final Path root;
     private final PipedOutputStream toServer;
@@ -184,6 +186,17 @@ final class Client implements LanguageClient, AutoCloseable {
     @Override
     public void publishDiagnostics(PublishDiagnosticsParams params) {
         diagnostics.put(params.getUri(), params.getDiagnostics());
+    }
+
+    /** How often the server said that inlays should be asked for again. */
+    int refreshes() {
+        return refreshes.get();
+    }
+
+    @Override
+    public CompletableFuture<Void> refreshInlayHints() {
+        refreshes.incrementAndGet();
+        return CompletableFuture.completedFuture(null);
     }
 
     @Override

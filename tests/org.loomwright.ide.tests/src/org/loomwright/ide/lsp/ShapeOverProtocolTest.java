@@ -2,6 +2,7 @@
 package org.loomwright.ide.lsp;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
@@ -12,9 +13,15 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
+import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.FoldingRange;
 import org.eclipse.lsp4j.FoldingRangeRequestParams;
+import org.eclipse.lsp4j.InlayHintParams;
+import org.eclipse.lsp4j.InlayHintWorkspaceCapabilities;
+import org.eclipse.lsp4j.Position;
+import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.SemanticTokensParams;
+import org.eclipse.lsp4j.WorkspaceClientCapabilities;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.loomwright.rules.standard.StandardRules;
@@ -133,6 +140,31 @@ class ShapeOverProtocolTest {
                     seen::toString);
             assertTrue(seen.get("string").contains("\"Test\""), seen::toString);
             assertTrue(seen.get("number").containsAll(List.of("12", "100")), seen::toString);
+        }
+    }
+
+    /** Who can ask for inlays again (protocol 3.17, workspace/inlayHint/refresh) is told when what flows is known. */
+    @Test
+    void whoCanAskAgainIsToldWhenCurrentsAreKnown() throws Exception {
+        Files.writeString(folder.toRealPath().resolve(FILE), TEXT);
+        WorkspaceClientCapabilities workspace = new WorkspaceClientCapabilities();
+        workspace.setInlayHint(new InlayHintWorkspaceCapabilities(true));
+        ClientCapabilities can = new ClientCapabilities();
+        can.setWorkspace(workspace);
+        try (Client again = new Client(folder.toRealPath(), StandardRules.engine(1)).greet(can);
+                Client never = client()) {
+            again.open(FILE, TEXT);
+            InlayHintParams all = new InlayHintParams(again.id(FILE), new Range(new Position(0, 0),
+                    new Position(99, 0)));
+            for (Client each : List.of(never, again)) {
+                assertFalse(each.server().getTextDocumentService().inlayHint(all).get(60, TimeUnit.SECONDS).isEmpty());
+            }
+            long deadline = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
+            while (again.refreshes() == 0 && System.nanoTime() < deadline) {
+                Thread.sleep(5);
+            }
+            assertEquals(1, again.refreshes());
+            assertEquals(0, never.refreshes(), "it did not say that it understands");
         }
     }
 }
