@@ -33,6 +33,12 @@ public record Part(Kind kind, Name name, String title, Optional<Ref> base, List<
         this(kind, name, title, Optional.empty(), figures, words, sizes, pins, joins, states, span);
     }
 
+    /** That of the name: parts are told apart by it. */
+    @Override
+    public int hashCode() {
+        return name.text().hashCode();
+    }
+
     /** Sorts of parts. */
     public enum Kind {
         CABLE, FUSIBLE_LINK, RESISTOR_CABLE, TERMINAL, SEAL, PLUG, HOUSING, COVERING, OPENING, SPLICE_METHOD, CLIP,

@@ -2,6 +2,7 @@
 package org.loomwright.electric.connection;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,6 +30,7 @@ final class ConnectionsBuilder {
     private final Condition none;
     private final List<Edge> edges = new ArrayList<>();
     private final Map<Point, List<Edge>> edgesAt = new LinkedHashMap<>();
+    private final Map<Point, Point> points = new HashMap<>();
     private final List<Load> loads = new ArrayList<>();
     private final List<Supply> supplies = new ArrayList<>();
     private final Map<Point, Condition> grounds = new LinkedHashMap<>();
@@ -61,10 +63,16 @@ final class ConnectionsBuilder {
         if (there.isNever() || a.equals(b)) {
             return;
         }
-        Edge edge = new Edge(edges.size(), a, b, there, protection, link);
+        Edge edge = new Edge(edges.size(), one(a), one(b), there, protection, link);
         edges.add(edge);
-        edgesAt.computeIfAbsent(a, key -> new ArrayList<>()).add(edge);
-        edgesAt.computeIfAbsent(b, key -> new ArrayList<>()).add(edge);
+        edgesAt.computeIfAbsent(edge.a(), key -> new ArrayList<>()).add(edge);
+        edgesAt.computeIfAbsent(edge.b(), key -> new ArrayList<>()).add(edge);
+    }
+
+    /** The one object for all equal points, so that they are equal at first sight. */
+    private Point one(Point point) {
+        Point before = points.putIfAbsent(point, point);
+        return before == null ? point : before;
     }
 
     private void platform() {

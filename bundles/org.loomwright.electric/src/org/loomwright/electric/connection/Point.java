@@ -6,17 +6,30 @@ import org.loomwright.harness.link.Node;
 /** A point of the network; a value that can serve as a key. */
 public sealed interface Point {
 
-    /** A spot where wires end. */
-    record Spot(Node node) implements Point {
-        /** Written out for the same reason as that of {@link Node}. */
+    /** A spot where wires end. Its hash is kept, since graphs ask for it all the time. */
+    final class Spot implements Point {
+        private final Node node;
+        private final int hash;
+
+        /** Takes what is there. */
+        public Spot(Node node) {
+            this.node = node;
+            this.hash = node.hashCode();
+        }
+
+        /** Returns what is there. */
+        public Node node() {
+            return node;
+        }
+
         @Override
         public int hashCode() {
-            return node.hashCode();
+            return hash;
         }
 
         @Override
         public boolean equals(Object other) {
-            return this == other || other instanceof Spot that && node.equals(that.node);
+            return this == other || other instanceof Spot that && hash == that.hash && node.equals(that.node);
         }
 
         @Override

@@ -268,9 +268,17 @@ public final class FuseExceedsWire implements Rule<Target.OfNetwork> {
                     edge -> !edge.protection().limitsOverload());
         }
 
+        /** The vehicles in which a source can feed a side of a fuse, the fuse taken out. */
+        private Condition fed(Point side, Edge fuse) {
+            return connections.feeds(side, fuse.when(), supply -> true, edge -> edge != fuse);
+        }
+
         Reach of(Edge fuse) {
-            Condition a = connections.feeds(fuse.a(), fuse.when(), supply -> true, edge -> edge != fuse);
-            Condition b = connections.feeds(fuse.b(), fuse.when(), supply -> true, edge -> edge != fuse);
+            boolean directA = fuse.when().minus(bare.at(fuse.a())).isNever();
+            boolean directB = fuse.when().minus(bare.at(fuse.b())).isNever();
+            // with one side fed in all its vehicles by what is no fuse, nobody needs to search for what feeds the other
+            Condition a = directA ? fuse.when() : directB ? fuse.when().vehicles().none() : fed(fuse.a(), fuse);
+            Condition b = directB ? fuse.when() : directA ? fuse.when().vehicles().none() : fed(fuse.b(), fuse);
             Condition neither = fuse.when().minus(a).minus(b);
             Map<Point, Condition> starts = new LinkedHashMap<>();
             starts.put(fuse.b(), fuse.when().and(a.or(neither)).minus(bare.at(fuse.b())));
