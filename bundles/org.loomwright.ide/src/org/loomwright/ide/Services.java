@@ -90,6 +90,11 @@ public final class Services {
         return Colouring.of(moment, file);
     }
 
+    /** The same for a stretch of a file. */
+    public static List<Colouring.Tinted> colours(Moment moment, String file, int from, int to) {
+        return Colouring.of(moment, file, from, to);
+    }
+
     /** The edits that bring a file into its canonical form. */
     public static List<TextEdit> format(Moment moment, String file) {
         return Formatting.whole(moment, file);

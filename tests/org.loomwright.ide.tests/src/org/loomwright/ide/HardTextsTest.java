@@ -8,13 +8,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.loomwright.ide.act.Actions;
 import org.loomwright.ide.project.Moment;
 import org.loomwright.lang.words.Line;
 import org.loomwright.lang.words.Word;
 import org.loomwright.lang.words.WordLines;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.Unit;
+import org.loomwright.rules.Finding;
 
 /** Texts that nobody wants to meet: very long, wrong on every line, changed at random. */
 class HardTextsTest {
@@ -46,15 +49,39 @@ class HardTextsTest {
         assertTrue(again.looked() <= 2, () -> again.looked() + " lines were matched");
     }
 
+    /** A wrong word on each of 5,000 lines: told of up to a bound, each with what to do, and a key costs one line. */
     @Test
-    void aSyntaxErrorOnEveryLineIsServed() {
+    void aSyntaxErrorOnEveryLineOf5000IsServed() {
+        String sound = LargeText.of(5_000);
+        String text = sound.lines().map(line -> line.isBlank() || line.strip().equals("}") ? line
+                : line.replaceFirst("(\\S+)", "$1q")).collect(Collectors.joining("\n", "", "\n"));
+        Bench bench = Bench.of("a.loom", text);
+        List<Finding> found = bench.moment().findings();
+        assertTrue(found.size() >= 1_000 && found.size() <= 1_001, () -> found.size() + " findings");
+        assertEquals("too-many", found.getLast().rule());
+        assertTrue(found.stream().filter(each -> each.sentence().contains("\"drawingq\"")
+                && !each.fixes().isEmpty()).count() > 10, "each says what was meant");
+        assertTrue(Services.actions(bench.moment(), "a.loom", 0, text.length()).size() <= 2 * Actions.MOST);
+        Services.mendAll(bench.moment(), "a.loom");
+        Services.inlays(bench.moment(), "a.loom", 0, text.length(), Unit.MM, Cancel.NEVER);
+        for (int offset = 0; offset < text.length(); offset += 4_999) {
+            askEverything(bench.moment(), "a.loom", offset);
+        }
+        int middle = text.indexOf("wireq a", text.length() / 2);
+        WordLines again = Bench.READER.words().read(text.substring(0, middle) + "x" + text.substring(middle),
+                Optional.of(bench.moment().words("a.loom")));
+        assertTrue(again.looked() <= 2, () -> again.looked() + " lines were matched");
+    }
+
+    @Test
+    void marksAndQuotesOutOfPlaceOnEveryLineAreServed() {
         StringBuilder text = new StringBuilder("drawing d of {\n");
-        for (int i = 0; i < 2_000; i++) {
+        for (int i = 0; i < 5_000; i++) {
             text.append("    wirre ").append(i).append(" from } to \" { 18 mm when and\n");
         }
         Bench bench = Bench.of("a.loom", text.toString());
-        assertTrue(bench.moment().findings().size() >= 1_000);
-        for (int offset = 0; offset < text.length(); offset += 997) {
+        assertTrue(bench.moment().findings().size() >= 1_000 && bench.moment().findings().size() <= 1_001);
+        for (int offset = 0; offset < text.length(); offset += 4_999) {
             askEverything(bench.moment(), "a.loom", offset);
         }
         Services.colours(bench.moment(), "a.loom");

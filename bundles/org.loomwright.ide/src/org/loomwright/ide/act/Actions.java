@@ -12,17 +12,20 @@ import org.loomwright.rules.Finding;
 /** What can be done at a place. Stateless. */
 public final class Actions {
 
+    /** The most findings of a stretch that something is offered for; nobody looks through more. */
+    public static final int MOST = 100;
+
     private Actions() {
     }
 
     /**
-     * The changes that mend findings of a stretch of a file: each fix of each finding that lies there, and all certain
-     * ones of the file together.
+     * The changes that mend findings of a stretch of a file, each fix of each of the first {@value #MOST} that lie
+     * there, and the acceptance of each of them.
      */
     public static List<Action> at(Moment moment, String file, int from, int to) {
         List<Action> actions = new ArrayList<>();
         List<Finding> here = moment.findings(file).stream().filter(Finding::counts)
-                .filter(finding -> touches(finding.place().span(), from, to)).toList();
+                .filter(finding -> touches(finding.place().span(), from, to)).limit(MOST).toList();
         for (Finding finding : here) {
             for (Finding.Fix fix : finding.fixes()) {
                 if (!fix.edits().isEmpty() && isOwn(moment, fix)) {

@@ -8,9 +8,11 @@ import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionContext;
 import org.eclipse.lsp4j.CodeActionKind;
 import org.eclipse.lsp4j.CompletionItem;
+import org.eclipse.lsp4j.CompletionList;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DocumentSymbol;
 import org.eclipse.lsp4j.FoldingRange;
+import org.eclipse.lsp4j.FoldingRangeCapabilities;
 import org.eclipse.lsp4j.FoldingRangeKind;
 import org.eclipse.lsp4j.HoverCapabilities;
 import org.eclipse.lsp4j.InlayHint;
@@ -32,20 +34,33 @@ import org.loomwright.ide.project.Moment;
 /** Answers in the types of the protocol. */
 final class Rendering {
 
+    /** The most inlays in an answer: a client asks for what it shows, and no screen shows more. */
+    static final int MOST_INLAYS = 2_000;
+    /** The most proposals in an answer; where there are more, the client asks again when more is typed. */
+    static final int MOST_PROPOSALS = 500;
     private static final String RANK = "%05d";
 
     private boolean markdown;
+    private int mostFolds = Integer.MAX_VALUE;
 
     void suit(ClientCapabilities capabilities) {
         TextDocumentClientCapabilities texts = capabilities == null ? null : capabilities.getTextDocument();
         HoverCapabilities hover = texts == null ? null : texts.getHover();
         markdown = hover != null && hover.getContentFormat() != null
                 && hover.getContentFormat().contains(MarkupKind.MARKDOWN);
+        FoldingRangeCapabilities folding = texts == null ? null : texts.getFoldingRange();
+        mostFolds = folding == null || folding.getRangeLimit() == null || folding.getRangeLimit() < 0
+                ? Integer.MAX_VALUE : folding.getRangeLimit();
     }
 
-    List<CompletionItem> completions(LineIndex lines, List<Proposal> proposals) {
+    /** The most folds that the client wants. */
+    int mostFolds() {
+        return mostFolds;
+    }
+
+    CompletionList completions(LineIndex lines, List<Proposal> proposals) {
         List<CompletionItem> items = new ArrayList<>();
-        for (Proposal each : proposals) {
+        for (Proposal each : proposals.subList(0, Math.min(MOST_PROPOSALS, proposals.size()))) {
             CompletionItem item = new CompletionItem(each.text());
             item.setKind(Kinds.completion(each.kind()));
             item.setDetail(each.detail().isEmpty() ? null : each.detail());
@@ -56,7 +71,7 @@ final class Rendering {
             item.setTextEdit(Either.forLeft(new TextEdit(Places.range(lines, each.where()), each.text())));
             items.add(item);
         }
-        return items;
+        return new CompletionList(proposals.size() > items.size(), items);
     }
 
     org.eclipse.lsp4j.Hover hover(LineIndex lines, Hover hover) {

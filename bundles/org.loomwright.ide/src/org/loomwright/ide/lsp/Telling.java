@@ -3,6 +3,7 @@ package org.loomwright.ide.lsp;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -12,7 +13,9 @@ import org.eclipse.lsp4j.DiagnosticSeverity;
 import org.eclipse.lsp4j.Location;
 import org.eclipse.lsp4j.MessageParams;
 import org.eclipse.lsp4j.MessageType;
+import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
+import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.services.LanguageClient;
 import org.loomwright.harness.LineIndex;
 import org.loomwright.ide.project.Moment;
@@ -24,6 +27,8 @@ import org.loomwright.rules.Severity;
 final class Telling implements Listener {
 
     static final String SOURCE = "loomwright";
+    /** The most findings of a file that a client is told of: the worst of them, for no window shows more. */
+    static final int MOST = 1_000;
 
     private final LanguageClient client;
     private final Uris uris;
@@ -42,12 +47,22 @@ final class Telling implements Listener {
     @Override
     public void findings(Path file, OptionalInt version, Moment moment, List<Finding> findings) {
         List<Diagnostic> diagnostics = new ArrayList<>();
-        for (Finding finding : findings) {
+        for (Finding finding : worst(findings)) {
             diagnostics.add(diagnostic(finding, file, moment));
+        }
+        if (findings.size() > MOST) {
+            diagnostics.add(new Diagnostic(new Range(new Position(0, 0), new Position(0, 0)), findings.size() - MOST
+                    + " more findings of this file are not shown; check --all lists them",
+                    DiagnosticSeverity.Information, SOURCE));
         }
         PublishDiagnosticsParams params = new PublishDiagnosticsParams(uris.of(file), diagnostics);
         version.ifPresent(params::setVersion);
         client.publishDiagnostics(params);
+    }
+
+    private static List<Finding> worst(List<Finding> findings) {
+        return findings.size() <= MOST ? findings : findings.stream()
+                .sorted(Comparator.comparingInt(each -> severity(each.severity()).getValue())).limit(MOST).toList();
     }
 
     private Diagnostic diagnostic(Finding finding, Path file, Moment moment) {

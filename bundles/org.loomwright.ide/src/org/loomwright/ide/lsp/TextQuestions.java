@@ -135,7 +135,7 @@ final class TextQuestions implements TextDocumentService {
 
     @Override
     public CompletableFuture<Either<List<CompletionItem>, CompletionList>> completion(CompletionParams params) {
-        return ask(params.getTextDocument(), Either.forLeft(List.of()), (moment, file, cancel) -> Either.forLeft(
+        return ask(params.getTextDocument(), Either.forLeft(List.of()), (moment, file, cancel) -> Either.forRight(
                 rendering.completions(moment.lines(file), Services.complete(moment, file,
                         offset(moment, file, params.getPosition()), cancel))));
     }
@@ -191,7 +191,7 @@ final class TextQuestions implements TextDocumentService {
     @Override
     public CompletableFuture<List<FoldingRange>> foldingRange(FoldingRangeRequestParams params) {
         return ask(params.getTextDocument(), List.of(), (moment, file, cancel) -> Services.folds(moment, file).stream()
-                .map(Rendering::fold).toList());
+                .limit(rendering.mostFolds()).map(Rendering::fold).toList());
     }
 
     @Override
@@ -202,9 +202,11 @@ final class TextQuestions implements TextDocumentService {
 
     @Override
     public CompletableFuture<SemanticTokens> semanticTokensRange(SemanticTokensRangeParams params) {
-        return ask(params.getTextDocument(), new SemanticTokens(List.of()), (moment, file, cancel) -> Tokens.of(
-                moment.lines(file), Services.colours(moment, file),
-                offset(moment, file, params.getRange().getStart()), offset(moment, file, params.getRange().getEnd())));
+        return ask(params.getTextDocument(), new SemanticTokens(List.of()), (moment, file, cancel) -> {
+            int from = offset(moment, file, params.getRange().getStart());
+            int to = offset(moment, file, params.getRange().getEnd());
+            return Tokens.of(moment.lines(file), Services.colours(moment, file, from, to), from, to);
+        });
     }
 
     @Override
@@ -277,6 +279,6 @@ final class TextQuestions implements TextDocumentService {
         return ask(params.getTextDocument(), List.of(), (moment, file, cancel) -> Services.inlays(moment, file,
                         offset(moment, file, params.getRange().getStart()),
                         offset(moment, file, params.getRange().getEnd()), Unit.MM, cancel).stream()
-                .map(inlay -> Rendering.inlay(moment.lines(file), inlay)).toList());
+                .limit(Rendering.MOST_INLAYS).map(inlay -> Rendering.inlay(moment.lines(file), inlay)).toList());
     }
 }

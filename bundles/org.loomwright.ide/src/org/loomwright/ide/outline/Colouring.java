@@ -36,9 +36,17 @@ public final class Colouring {
 
     /** The words and comments of a file, in order. */
     public static List<Tinted> of(Moment moment, String file) {
+        return of(moment, file, 0, Integer.MAX_VALUE);
+    }
+
+    /** Those of the lines and comments that touch a stretch, in order. */
+    public static List<Tinted> of(Moment moment, String file, int from, int to) {
         WordLines lines = moment.words(file);
         List<Tinted> tinted = new ArrayList<>();
         for (Line line : lines.lines()) {
+            if (line.end() < from || line.offset() > to) {
+                continue;
+            }
             for (Word word : line.words()) {
                 Tint tint = tint(word);
                 boolean named = tint == Tint.NAME || tint == Tint.REFERENCE || tint == Tint.CHOICE;
@@ -47,7 +55,8 @@ public final class Colouring {
                 tinted.add(new Tinted(word.offset(), word.text().length(), tint, kind, tint == Tint.NAME));
             }
         }
-        lines.comments().forEach(each -> tinted.add(new Tinted(each.offset(), each.end() - each.offset(),
+        lines.comments().stream().filter(each -> each.end() >= from && each.offset() <= to).forEach(each ->
+                tinted.add(new Tinted(each.offset(), each.end() - each.offset(),
                 Tint.COMMENT, Optional.empty(), false)));
         tinted.sort(Comparator.comparingInt(Tinted::offset));
         return List.copyOf(tinted);

@@ -149,7 +149,7 @@ class ServingTest {
             assertEquals(List.of(), texts.formatting(new DocumentFormattingParams(client.id(FRONT),
                     new FormattingOptions(4, true))).get(60, TimeUnit.SECONDS), "it is canonical");
             List<CompletionItem> items = texts.completion(new CompletionParams(client.id(FRONT),
-                    Client.at(front, "wire a 14 ga from J1:1 to", 21))).get(60, TimeUnit.SECONDS).getLeft();
+                    Client.at(front, "wire a 14 ga from J1:1 to", 21))).get(60, TimeUnit.SECONDS).getRight().getItems();
             assertTrue(items.stream().map(CompletionItem::getLabel).toList().contains("1"), "its own cavity is free");
             assertEquals("halogen", client.server().getWorkspaceService().symbol(new WorkspaceSymbolParams("halogen"))
                     .get(60, TimeUnit.SECONDS).getRight().getFirst().getName());
