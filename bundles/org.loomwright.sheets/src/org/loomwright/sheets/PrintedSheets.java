@@ -85,7 +85,8 @@ public final class PrintedSheets implements SheetEngine {
             jobs.add(new Job(SheetKind.CRIMPS, press -> press.print(each -> each.composer.crimps(harness))));
             jobs.add(new Job(SheetKind.FORMBOARD, press -> press.board(harness)));
             jobs.add(new Job(SheetKind.END_VIEWS, press -> press.print(each -> each.composer.endViews(harness))));
-            jobs.add(new Job(SheetKind.CIRCUITS, press -> press.print(each -> each.composer.circuits(harness))));
+            jobs.add(new Job(SheetKind.CIRCUITS, press -> press.print(
+                    each -> each.composer.circuits(harness, each.pager))));
             jobs.add(new Job(SheetKind.CONTINUITY, press -> press.print(each -> each.composer.continuity(harness))));
             jobs.add(new Job(SheetKind.TRAVELLER, press -> press.print(each -> each.composer.traveller(harness))));
         }

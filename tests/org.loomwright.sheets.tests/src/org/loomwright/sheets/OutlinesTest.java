@@ -30,8 +30,8 @@ class OutlinesTest {
     private static final double LINE = 0.5;
     /** Share of the size of type that capital letters are high: Liberation Sans has 1409 of 2048 units. */
     private static final double CAPITALS = 1409 / 2048.0;
-    /** Type is shrunk with its diagram, in points: the most crowded one, of 18 wires by vehicle, comes to 5.47. */
-    private static final double SMALLEST = 5.4;
+    /** In points; type is shrunk with its diagram. */
+    private static final double SMALLEST = 7;
 
     private static Examples examples;
     private static Opened orrin;
@@ -63,7 +63,7 @@ class OutlinesTest {
                 composer.installation(), composer.parts(), composer.tags()));
         for (LaidHarness harness : order.harnesses()) {
             SheetChoice.Size board = SheetChoice.USUAL_BOARD;
-            all.addAll(List.of(composer.wireList(harness), composer.crimps(harness), composer.circuits(harness),
+            all.addAll(List.of(composer.wireList(harness), composer.crimps(harness), composer.circuits(harness, pager),
                     composer.endViews(harness), composer.continuity(harness), composer.traveller(harness),
                     composer.formboard(harness, pager, board.width(), board.height()).document()));
         }

@@ -67,9 +67,9 @@ public final class Composer {
         return FormboardSheet.of(harness, pager.room(FormboardSheet.empty(harness)), width, height, face);
     }
 
-    /** The circuit diagrams of a harness. */
-    public Document circuits(LaidHarness harness) {
-        return CircuitSheet.of(harness, face);
+    /** The circuit diagrams of a harness; {@code pager} tells what room its pages have. */
+    public Document circuits(LaidHarness harness, Pager pager) {
+        return CircuitSheet.of(order, harness, pager.room(CircuitSheet.empty(harness)), face);
     }
 
     /** The connector end views of a harness. */

@@ -36,6 +36,12 @@ public final class WireInk {
         return of(code.split("/", 2)[0]).orElse(code.startsWith(GREEN_YELLOW) ? INKS.get("GN") : Ink.WHITE);
     }
 
+    /** The ink of the tracer of {@code BU/RD}; empty for a wire of one colour. */
+    public static Optional<Ink> tracer(String code) {
+        String[] parts = code.equals(GREEN_YELLOW) ? new String[] {"GN", "YE"} : code.split("/", 2);
+        return parts.length < 2 ? Optional.empty() : Optional.of(of(parts[1]).orElse(Ink.WHITE));
+    }
+
     /** A bar, lying or standing, with its tracer along the middle. */
     public static List<Mark> bar(String code, double x, double y, double width, double height) {
         String[] parts = code.equals(GREEN_YELLOW) ? new String[] {"GN", "YE"} : code.split("/", 2);
