@@ -5,6 +5,7 @@ import org.loomwright.fit.Demand;
 import org.loomwright.fit.FitCell;
 import org.loomwright.fit.FitStatus;
 import org.loomwright.quantity.Length;
+import org.loomwright.rules.Draft;
 import org.loomwright.rules.Findings;
 import org.loomwright.rules.Rule;
 import org.loomwright.rules.RuleInfo;
@@ -47,14 +48,15 @@ public final class ExcessTooGreat implements Rule<Target.OfHarness> {
         Demand demand = figures.demand();
         String branch = outcome.row().branch();
         Length over = Outcome.up(figures.excess().minus(demand.excessLimit()));
-        outcome.draft(findings, over + " too long").key(outcome.column().drawing())
+        Draft draft = outcome.draft(findings, over + " too long").key(outcome.column().drawing())
                 .says("branch " + branch + " is " + over + " too long for " + outcome.where())
                 .step(demand.made() + " + " + demand.madeTolerance().plus() + " made longer - " + figures.along()
                         + " along the trunk - " + demand.factory() + " factory length - " + demand.extra()
                         + " needed besides + " + demand.excessAllowance() + " tolerances = " + figures.excess()
                         + " to dress back, more than " + demand.excessLimit())
                 .advise("make it shorter, move its breakout, or allow more with: excessAtMost ... at "
-                        + outcome.place())
-                .report();
+                        + outcome.place());
+        OtherLength.shorter(draft, outcome.harness(), branch, over);
+        draft.report();
     }
 }

@@ -13,6 +13,7 @@ import org.loomwright.harness.Run;
 import org.loomwright.harness.Span;
 import org.loomwright.harness.link.WiringView;
 import org.loomwright.quantity.Length;
+import org.loomwright.rules.Draft;
 import org.loomwright.rules.Findings;
 import org.loomwright.rules.Rule;
 import org.loomwright.rules.RuleInfo;
@@ -81,7 +82,7 @@ public final class PlaceNotReached implements Rule<Target.OfHarness> {
         Demand demand = figures.demand();
         Length lacking = figures.margin().negated().roundedUpTo(TENTH);
         Optional<Run> branch = harness.run(row.branch());
-        findings.about(harness.name(), row.branch(), "branch " + row.branch()).when(column.vehicles())
+        Draft draft = findings.about(harness.name(), row.branch(), "branch " + row.branch()).when(column.vehicles())
                 .key(column.drawing())
                 .at(branch.map(run -> run.name().span()).orElse(row.span()), lacking + " too short")
                 .see(demand.factorySpan(), "the factory's branch")
@@ -91,7 +92,8 @@ public final class PlaceNotReached implements Rule<Target.OfHarness> {
                         + " along the trunk - " + demand.factory() + " factory length - " + demand.extra()
                         + " needed besides - " + demand.reachAllowance() + " tolerances = " + figures.margin()
                         + " left")
-                .advise("make it at least " + lacking + " longer, or move its breakout towards the factory's")
-                .report();
+                .advise("make it at least " + lacking + " longer, or move its breakout towards the factory's");
+        OtherLength.longer(draft, harness, row.branch(), lacking);
+        draft.report();
     }
 }
