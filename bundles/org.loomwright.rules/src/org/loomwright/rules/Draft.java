@@ -2,8 +2,10 @@
 package org.loomwright.rules;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.loomwright.condition.Condition;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.Span;
@@ -20,7 +22,7 @@ public final class Draft {
     final String element;
     final String subject;
     final List<String> derivation = new ArrayList<>();
-    final List<Finding.Label> related = new ArrayList<>();
+    private final Set<Finding.Label> related = new LinkedHashSet<>();
     final List<Finding.Fix> fixes = new ArrayList<>();
     Severity severity;
     boolean inherited;
@@ -61,11 +63,15 @@ public final class Draft {
 
     /** Adds a span that belongs to it; one that nothing states is left out. */
     public Draft see(Span span, String label) {
-        Finding.Label added = new Finding.Label(span, label);
-        if (!span.equals(Span.NONE) && !related.contains(added)) {
-            related.add(added);
+        if (!span.equals(Span.NONE)) {
+            related.add(new Finding.Label(span, label));
         }
         return this;
+    }
+
+    /** The spans that belong to it, each once, in the order in which they were added. */
+    List<Finding.Label> related() {
+        return List.copyOf(related);
     }
 
     /** Adds a step of the derivation. */

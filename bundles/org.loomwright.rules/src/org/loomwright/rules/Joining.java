@@ -3,9 +3,11 @@ package org.loomwright.rules;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.loomwright.condition.Condition;
 import org.loomwright.condition.TooManyCombinations;
 import org.loomwright.harness.Problem;
@@ -20,19 +22,19 @@ final class Joining {
 
     private static final class Joined {
         private final Draft first;
-        private final List<Finding.Label> related;
+        private final Set<Finding.Label> related;
         private Optional<Condition> condition;
         private boolean bounded;
 
         Joined(Draft first) {
             this.first = first;
-            this.related = new ArrayList<>(first.related);
+            this.related = new LinkedHashSet<>(first.related());
             this.condition = first.condition;
             this.bounded = first.bounded;
         }
 
         void add(Draft draft) {
-            draft.related.stream().filter(label -> !related.contains(label)).forEach(related::add);
+            related.addAll(draft.related());
             bounded |= draft.bounded;
             try {
                 condition = condition.flatMap(mine -> draft.condition.map(mine::or));
@@ -67,8 +69,8 @@ final class Joining {
             Draft draft = each.first;
             findings.add(new Finding(draft.info.id(), draft.severity, draft.inherited, draft.element, draft.subject,
                     draft.sentence, draft.derivation, draft.info.basis(),
-                    each.condition.map(condition -> affected(condition, each.bounded)), draft.place, each.related,
-                    draft.advice, draft.fixes, Optional.empty(),
+                    each.condition.map(condition -> affected(condition, each.bounded)), draft.place,
+                    List.copyOf(each.related), draft.advice, draft.fixes, Optional.empty(),
                     Fingerprints.of(draft.info.id(), draft.element, draft.subject, draft.key)));
         }
         return findings;

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.loomwright.condition.Condition;
 import org.loomwright.electric.connection.PartFacts;
 import org.loomwright.harness.Name;
@@ -38,12 +39,13 @@ public final class FuseNotIdentified implements Rule<Target.OfPlatform> {
             "common practice: some period fuses are marked with the current that blows them, about twice what they"
                     + " carry");
 
-    /** A part, what is it in some vehicle, and in which vehicles. */
+    private static final Set<String> BASES = Set.of("continuous", "blow");
+
+    /** What is a part in some vehicle, a list that grows, and in which vehicles. */
     private record Use(List<Name> names, Condition when) {
         Use and(Use other) {
-            List<Name> both = new ArrayList<>(names);
-            both.addAll(other.names);
-            return new Use(both, when.or(other.when));
+            names.addAll(other.names);
+            return new Use(names, when.or(other.when));
         }
     }
 
@@ -77,7 +79,7 @@ public final class FuseNotIdentified implements Rule<Target.OfPlatform> {
     private static void use(Name name, List<Case<Part>> parts, Map<Part, Use> uses) {
         for (Case<Part> each : parts) {
             if (!each.when().isNever() && protects(each.value())) {
-                uses.merge(each.value(), new Use(List.of(name), each.when()), Use::and);
+                uses.merge(each.value(), new Use(new ArrayList<>(List.of(name)), each.when()), Use::and);
             }
         }
     }
@@ -101,14 +103,17 @@ public final class FuseNotIdentified implements Rule<Target.OfPlatform> {
         }
         Optional<String> basis = part.word(Part.WordKind.BASIS).map(word -> word.toLowerCase(Locale.ROOT));
         boolean family = part.word(Part.WordKind.FAMILY).isPresent();
+        if (family && basis.filter(BASES::contains).isPresent()) {
+            return;
+        }
         Draft draft = draft(target, part, use, findings).when(use.when()).key("basis")
                 .advise("state its family, and basis continuous or basis blow; ask the maker's list, not the label");
-        if (basis.isPresent() && !basis.get().equals("continuous") && !basis.get().equals("blow")) {
+        if (basis.isPresent() && !BASES.contains(basis.get())) {
             draft.says(words(part) + " has the basis \"" + basis.get() + "\", which is neither continuous nor blow")
                     .report();
         } else if (basis.isEmpty() && !family) {
             draft.says(words(part) + " states neither its family nor what its rating means").report();
-        } else if (basis.isEmpty() || !family) {
+        } else {
             draft.weighs(Severity.NOTE).says(words(part) + (family ? " does not state what its rating means; by its"
                     + " family it is taken for what it carries" : " does not state its family")).report();
         }
