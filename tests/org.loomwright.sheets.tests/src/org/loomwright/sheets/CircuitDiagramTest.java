@@ -35,9 +35,9 @@ import org.loomwright.sheets.page.Paper;
 /** Circuit diagrams of the Orrin lead from the battery to ground, over all that is plugged together, in colour. */
 class CircuitDiagramTest {
 
-    private static final String ONE = "year 1970 and saloon and deluxe and rhd and not heater and fogLamps and not towBar"
-            + " and halogen and headlampRelays and not electricFan and not ledTail and not electronicFlasher"
-            + " and not electronicIgnition";
+    private static final String ONE = "year 1970 and saloon and deluxe and rhd and not heater and fogLamps"
+            + " and not towBar and halogen and headlampRelays and not electricFan and not ledTail"
+            + " and not electronicFlasher and not electronicIgnition";
     private static Examples examples;
     private static Opened orrin;
 

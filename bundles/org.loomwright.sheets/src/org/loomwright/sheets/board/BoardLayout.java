@@ -14,9 +14,11 @@ import org.loomwright.sheets.document.Point;
  * leaves them stands up or hangs down in columns, in the order in which it leaves, so that nothing crosses: lines that
  * join two rows of points in the same order never do. Where that is too large for the board, the trunk is folded once,
  * and branches are folded up and down in hairpins of the least radius. What still does not fit is laid unfolded on the
- * board that would do.
+ * board that would do. Branches on branches can cross where they are short; the columns are then made wider, and if
+ * that does not help, the tree is laid like a fan, in which nothing can cross.
  *
- * <p>Takes it that the parents of strands exist and form a tree. Pure; O(n log n + points).
+ * <p>Takes it that the parents of strands exist and form a tree. Pure; O(n log n + points), and
+ * quadratic at worst where paths are close to each other.
  */
 public final class BoardLayout {
 
@@ -28,6 +30,8 @@ public final class BoardLayout {
     private static final double RISE = 0.6;
     private static final double LESS = 0.8;
     private static final int ARC = 24;
+    /** How many times wider the columns are made until nothing crosses. */
+    private static final double[] SPREADS = {1, 1.4, 2, 3, 4};
 
     private final double column;
     private final double radius;
@@ -60,12 +64,23 @@ public final class BoardLayout {
         if (strands.isEmpty()) {
             return new Board(2 * EDGE, 2 * EDGE, true, Map.of());
         }
-        Board plain = new Attempt(strands, width, height, false).board();
+        Board plain = uncrossed(strands, width, height, false);
         if (plain.fits()) {
             return plain;
         }
-        Board folded = new Attempt(strands, width, height, true).board();
+        Board folded = uncrossed(strands, width, height, true);
         return folded.fits() ? folded : plain;
+    }
+
+    /** With columns as narrow as nothing crosses; where that takes too much room, like a fan. */
+    private Board uncrossed(List<Strand> strands, double width, double height, boolean fold) {
+        for (double spread : SPREADS) {
+            Board board = new Attempt(strands, width, height, fold, spread * column).board();
+            if (!Crossings.any(board.paths().values())) {
+                return board;
+            }
+        }
+        return new Attempt(strands, width, height, false, column).fan();
     }
 
     /** One try. */
@@ -73,12 +88,16 @@ public final class BoardLayout {
         private final double width;
         private final double height;
         private final boolean fold;
+        private final double column;
+        private final List<Strand> strands;
         private final Map<String, List<Strand>> children = new HashMap<>();
         private final Map<String, List<Point>> paths = new LinkedHashMap<>();
         private final Strand main;
         private final Strand back;
 
-        Attempt(List<Strand> strands, double width, double height, boolean fold) {
+        Attempt(List<Strand> strands, double width, double height, boolean fold, double column) {
+            this.strands = strands;
+            this.column = column;
             this.width = width - 2 * EDGE;
             this.height = height - 2 * EDGE;
             this.fold = fold;
@@ -88,6 +107,11 @@ public final class BoardLayout {
                     .thenComparing(Comparator.comparingDouble(Strand::length).reversed())).toList();
             main = roots.getFirst();
             back = roots.size() > 1 && children.containsKey(roots.get(1).name()) ? roots.get(1) : null;
+        }
+
+        Board fan() {
+            paths.putAll(FanLayout.paths(strands, main));
+            return framed();
         }
 
         Board board() {

@@ -20,6 +20,7 @@ import org.loomwright.harness.link.NaturalOrder;
 import org.loomwright.harness.link.Node;
 import org.loomwright.harness.link.WireView;
 import org.loomwright.harness.link.WiringView;
+import org.loomwright.sheets.content.Jumper;
 import org.loomwright.sheets.content.LaidHarness;
 import org.loomwright.sheets.content.Order;
 import org.loomwright.sheets.content.Piece;
@@ -60,6 +61,7 @@ final class ApplicationSheet {
         Condition all = order.platform().vehicles().all();
         Condition within = order.vehicles();
         for (LaidHarness harness : order.harnesses()) {
+            List<Jumper> jumpers = Jumper.of(order.project(), harness);
             Condition rest = harness.vehicles();
             for (String name : harness.view().covers()) {
                 Optional<WiringView> drawing = order.project().wiring(name);
@@ -69,43 +71,78 @@ final class ApplicationSheet {
                     rest = rest.minus(when);
                     rows.add(Row.of(Words.of(when) + " (" + Words.count(when) + ")", drawing.orElseThrow().wiring()
                             .title() + " (" + name + ")", harness.title() + " (" + harness.name() + ")",
-                            verdict(harness, name)));
+                            addOns(when), jumpers(jumpers, when), verdict(harness, name, when, jumpers)));
                 }
             }
             if (!rest.isNever() && !harness.view().covers().isEmpty()) {
-                rows.add(Row.of(Words.of(rest) + " (" + Words.count(rest) + ")", "", "", "not covered, because no"
-                        + " drawing that " + harness.name() + " covers is for them"));
+                rows.add(Row.of(Words.of(rest) + " (" + Words.count(rest) + ")", "", "", "", "",
+                        "not covered, because no drawing that " + harness.name() + " covers is for them"));
             } else if (harness.view().covers().isEmpty()) {
                 rows.add(Row.of(Words.of(harness.vehicles()) + " (" + Words.count(harness.vehicles()) + ")", "adds to"
-                        + " what is there", harness.title() + " (" + harness.name() + ")", "covers no drawing"));
+                        + " what is there", harness.title() + " (" + harness.name() + ")",
+                        addOns(harness.vehicles()), jumpers(jumpers, harness.vehicles()), "covers no drawing"));
             }
         }
         Condition others = all.minus(within);
         if (!others.isNever()) {
-            rows.add(Row.of(Words.of(others) + " (" + Words.count(others) + ")", "", "",
+            rows.add(Row.of(Words.of(others) + " (" + Words.count(others) + ")", "", "", "", "",
                     "not on this sheet, because " + (order.kit().isPresent() ? "the kit is not sold for them, or they"
                             + " were not asked for" : "the harness is not for them, or they were not asked for")));
         }
-        blocks.add(new Grid("vehicles", Tables.columns("Vehicles", "In place of", "Harness", "Fit"), rows));
+        blocks.add(new Grid("vehicles", Tables.columns("Vehicles", "In place of", "Harness", "Add-ons", "Jumper",
+                "Fit"), rows));
     }
 
-    private String verdict(LaidHarness harness, String drawing) {
+    /** The jumpers of some vehicles; of those that only some of them have, which. */
+    private static String jumpers(List<Jumper> jumpers, Condition vehicles) {
+        List<String> all = new ArrayList<>();
+        for (Jumper jumper : jumpers) {
+            Condition when = jumper.when().and(vehicles);
+            if (!when.isNever()) {
+                String words = Words.of(when, vehicles);
+                all.add(jumper.label() + " on " + String.join(", ", new TreeSet<>(jumper.connectors()))
+                        + (words.equals("all") ? "" : " when " + words));
+            }
+        }
+        return all.isEmpty() ? "none" : String.join("; ", all);
+    }
+
+    /** Names of the kits that some vehicles can have on top of this one. */
+    private String addOns(Condition vehicles) {
+        List<String> all = order.project().kits().values().stream().filter(this::isAddOn).filter(kit -> !order
+                .platform().vehicles().resolve(kit.when()).condition().excludes(vehicles))
+                .map(kit -> kit.name().text()).toList();
+        return all.isEmpty() ? "none" : String.join(", ", all);
+    }
+
+    private boolean isAddOn(Kit kit) {
+        return kit.needs().filter(need -> need.kit().text().equals(order.name())).isPresent();
+    }
+
+    private String verdict(LaidHarness harness, String drawing, Condition vehicles, List<Jumper> jumpers) {
         FitReport report = order.fits().get(harness.name());
         if (report == null) {
             return "not judged";
         }
         Set<String> failures = new TreeSet<>(new NaturalOrder());
+        Set<String> longer = new TreeSet<>(new NaturalOrder());
         boolean open = false;
         for (int row = 0; row < report.problem().rows().size(); row++) {
             Optional<FitStatus> status = report.worst(row, drawing).map(each -> each.status());
-            if (status.filter(FitStatus::isFailure).isPresent()) {
-                failures.add(report.problem().rows().get(row).toString());
+            String branch = report.problem().rows().get(row).branch();
+            if (status.filter(FitStatus.TOO_SHORT::equals).isPresent() && jumpers.stream().anyMatch(each ->
+                    each.branches().contains(branch) && vehicles.implies(each.when()))) {
+                longer.add(branch);
+            } else if (status.filter(FitStatus::isFailure).isPresent()) {
+                failures.add(branch + " " + status.get().words());
             }
             open |= status.filter(each -> each == FitStatus.NOT_PROVED).isPresent();
         }
         if (!failures.isEmpty()) {
-            return "not covered, because " + failures.size() + (failures.size() == 1 ? " branch does"
-                    : " branches do") + " not fit; see the fit";
+            return "not covered, because " + String.join(", ", failures);
+        }
+        if (!longer.isEmpty()) {
+            return "covered with a jumper on " + String.join(", ", longer);
         }
         return open || report.problem().unjudged().contains(drawing) ? "covered; fit not proved" : "covered";
     }
@@ -113,7 +150,7 @@ final class ApplicationSheet {
     private void addOns() {
         List<Row> rows = new ArrayList<>();
         for (Kit kit : order.project().kits().values()) {
-            boolean needed = kit.needs().filter(need -> need.kit().text().equals(order.name())).isPresent();
+            boolean needed = isAddOn(kit);
             Condition when = order.platform().vehicles().resolve(kit.when()).condition().and(order.vehicles());
             if (needed && !when.isNever()) {
                 rows.add(Row.of(kit.title() + " (" + kit.name() + ")", kit.revision(), Words.of(when,

@@ -3,11 +3,13 @@ package org.loomwright.sheets.compose;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import org.loomwright.geometry.Route;
@@ -23,6 +25,7 @@ import org.loomwright.quantity.Length;
 import org.loomwright.sheets.content.LaidHarness;
 import org.loomwright.sheets.content.Piece;
 import org.loomwright.sheets.content.PieceEnd;
+import org.loomwright.sheets.content.PullForce;
 import org.loomwright.sheets.content.Words;
 import org.loomwright.sheets.document.Block;
 import org.loomwright.sheets.document.Block.Cell;
@@ -49,15 +52,28 @@ final class CrimpSheet {
     private record Key(String terminal, String cable, String size, String seal) {
     }
 
+    /** The figure of the terminal, else that of the standard for the conductor. */
+    private static String pull(Optional<Part> terminal, Piece piece) {
+        String stated = Words.figure(terminal, FigureKind.PULL);
+        if (!stated.isEmpty() || terminal.isEmpty() || piece.size().isEmpty()) {
+            return stated;
+        }
+        OptionalDouble newtons = PullForce.newtons(piece.size().get().areaMm2());
+        return newtons.isEmpty() ? "" : Words.figure(newtons.getAsDouble(), 0) + " N, " + PullForce.BASIS;
+    }
+
     private Document document() {
         Comparator<String> natural = new NaturalOrder();
+        Map<Key, String> pulls = new HashMap<>();
         Map<Key, Set<String>> ends = new TreeMap<>(Comparator.comparing(Key::terminal, natural)
                 .thenComparing(Key::size, natural).thenComparing(Key::cable).thenComparing(Key::seal));
         for (Piece piece : harness.pieces()) {
             for (PieceEnd end : piece.ends()) {
                 if (end.node().kind() != Node.Kind.SPLICE && end.node().kind() != Node.Kind.NOWHERE) {
-                    ends.computeIfAbsent(new Key(end.terminal(), piece.cable(), piece.written(), end.seal()),
-                            any -> new LinkedHashSet<>()).add(end.label() + " (" + piece.wire() + ")");
+                    Key key = new Key(end.terminal(), piece.cable(), piece.written(), end.seal());
+                    pulls.putIfAbsent(key, pull(harness.part(end.terminal()), piece));
+                    ends.computeIfAbsent(key, any -> new LinkedHashSet<>())
+                            .add(end.label() + " (" + piece.wire() + ")");
                 }
             }
         }
@@ -70,7 +86,7 @@ final class CrimpSheet {
             String tool = terminal.flatMap(each -> each.word(Part.WordKind.NOTE)).orElse("");
             String strip = Words.figure(terminal, FigureKind.STRIP);
             String height = Words.figure(terminal, FigureKind.HEIGHT);
-            String pull = Words.figure(terminal, FigureKind.PULL);
+            String pull = pulls.get(key);
             rows.add(Tables.row(Cell.of(name), Cell.of(key.size() + " " + key.cable()), Cell.of(key.seal()),
                     Cell.of(strip), Cell.of(tool), Cell.of(height), Cell.of(pull),
                     Cell.of(Integer.toString(labels.size())), Cell.of(String.join(", ", labels)), Cell.box(),
@@ -84,7 +100,8 @@ final class CrimpSheet {
                 "Crimp height", "Least pull", "#Ends", "Where (wire)", "First: height", "Pull", "Sign"), rows));
         blocks.add(new Block.Words("Make one first piece of every line, measure its crimp height, pull it apart, write"
                 + " both down and sign before the rest is made. An empty cell has no figure in the catalogue: take it"
-                + " from the maker of the terminal and tool."));
+                + " from the maker of the terminal and tool. A pull force of " + PullForce.BASIS + " is the least for"
+                + " the conductor, where the catalogue has none; the maker's own decides."));
         if (!harness.view().splices().isEmpty()) {
             blocks.add(new Block.Heading("Splices"));
             harness.view().splices().values().stream()

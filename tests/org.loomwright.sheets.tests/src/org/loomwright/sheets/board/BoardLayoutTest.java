@@ -64,6 +64,42 @@ class BoardLayoutTest {
         assertEquals(List.of(), crossings(new BoardLayout(30, 60).lay(strands, 2_440, 1_220).paths()));
     }
 
+    /** Branches on branches on branches, unfolded and folded. */
+    @Test
+    void nothingCrossesInRandomTrees() {
+        List<String> found = new ArrayList<>();
+        for (long seed = 1; seed <= 400; seed++) {
+            List<Strand> strands = tree(seed, 4 + (int) (seed % 29));
+            for (double height : List.of(1_220.0, 6_000.0)) {
+                List<String> crossings = crossings(new BoardLayout(30, 60).lay(strands, 2_440, height).paths());
+                if (!crossings.isEmpty()) {
+                    found.add("tree " + seed + " on " + height + ": " + crossings);
+                }
+            }
+        }
+        assertEquals(List.of(), found);
+    }
+
+    /** The fan is laid for every tree here, not only for those that need it. */
+    @Test
+    void aFanNeverCrossesAndKeepsLengths() {
+        int bends = 0;
+        for (long seed = 1; seed <= 300; seed++) {
+            List<Strand> strands = tree(seed, 4 + (int) (seed % 40));
+            Map<String, List<Point>> paths = FanLayout.paths(strands, strands.getFirst());
+            assertEquals(List.of(), crossings(paths), "tree " + seed);
+            for (Strand strand : strands) {
+                List<Point> path = paths.get(strand.name());
+                assertEquals(strand.length(), Board.length(path), 1e-6, strand.toString());
+                if (!strand.parent().isEmpty()) {
+                    assertEquals(0, Board.at(paths.get(strand.parent()), strand.station()).to(path.getFirst()), 1e-6);
+                }
+                bends += path.size();
+            }
+        }
+        assertTrue(bends > 10_000, bends + " points");
+    }
+
     private static List<String> crossings(Map<String, List<Point>> paths) {
         List<String> found = new ArrayList<>();
         List<String> names = List.copyOf(paths.keySet());
