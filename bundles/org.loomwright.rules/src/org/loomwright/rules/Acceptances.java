@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.loomwright.condition.Condition;
 import org.loomwright.condition.Resolution;
 import org.loomwright.condition.TooManyCombinations;
@@ -44,6 +45,7 @@ final class Acceptances {
     private final RuleBook book;
     private final Settings settings;
     private final Map<String, List<AsFactory>> asFactory = new HashMap<>();
+    private final Map<String, Set<String>> elements = new HashMap<>();
 
     Acceptances(Project project, RuleBook book, Settings settings) {
         this.project = project;
@@ -82,11 +84,12 @@ final class Acceptances {
 
     /** The findings with those parts marked that were accepted, and findings about waivers that accept nothing. */
     List<Finding> apply(List<Finding> findings) {
+        findings.forEach(each -> elements.computeIfAbsent(each.rule(), key -> new TreeSet<>()).add(each.element()));
         List<Finding> open = new ArrayList<>(findings);
         List<Finding> done = new ArrayList<>();
         Set<Waiver> used = new HashSet<>();
         for (Waiver waiver : project.waivers()) {
-            if (expired(waiver)) {
+            if (expired(waiver) || waiver.reason().isBlank()) {
                 continue;
             }
             List<Finding> rest = new ArrayList<>();
@@ -103,7 +106,7 @@ final class Acceptances {
         open.forEach(finding -> keepAsFactory(finding, rest, done));
         done.addAll(rest);
         project.waivers().stream().filter(waiver -> !book.aside().contains(waiver.rule().text()))
-                .filter(waiver -> expired(waiver) || !used.contains(waiver))
+                .filter(waiver -> expired(waiver) || !used.contains(waiver) && !isFaulty(waiver))
                 .forEach(waiver -> done.add(about(waiver)));
         return done;
     }
@@ -195,6 +198,13 @@ final class Acceptances {
         }
     }
 
+    /** A waiver whose reason could not be read; the problem of its line says so. */
+    private boolean isFaulty(Waiver waiver) {
+        return waiver.reason().isBlank() && project.problems().stream()
+                .anyMatch(problem -> problem.span().file().equals(waiver.span().file())
+                        && problem.span().line() == waiver.span().line());
+    }
+
     private boolean expired(Waiver waiver) {
         Optional<LocalDate> today = settings.today();
         return today.isPresent() && waiver.until().filter(last -> today.get().isAfter(last)).isPresent();
@@ -204,6 +214,24 @@ final class Acceptances {
         List<String> known = book.infos().stream().map(RuleInfo::id).toList();
         return Spelling.nearest(waiver.rule().text(), known).map(name -> List.of(new Finding.Fix("write \"" + name
                 + "\"", List.of(new TextEdit(waiver.rule().span(), name))))).orElse(List.of());
+    }
+
+    /** The element that a waiver most likely means: one that its rule speaks of, under nearly the same name. */
+    private Optional<String> meant(Waiver waiver) {
+        Set<String> spoken = elements.getOrDefault(waiver.rule().text(), Set.of());
+        return spoken.contains(named(waiver)) ? Optional.empty() : Spelling.nearest(named(waiver), spoken);
+    }
+
+    /** Offers the name of that element, where the waiver's stands in the text as it is read. */
+    private List<Finding.Fix> rightElement(Waiver waiver, String meant) {
+        Span start = waiver.target().span();
+        String wrong = named(waiver);
+        if (!project.text(start.file()).orElse("").startsWith(wrong, start.offset())) {
+            return List.of();
+        }
+        Span span = new Span(start.file(), start.offset(), wrong.length(), start.line(), start.column());
+        return List.of(new Finding.Fix("write \"" + meant + "\"", List.of(new TextEdit(span, meant)),
+                Spelling.isSlip(wrong, meant)));
     }
 
     /**
@@ -232,12 +260,17 @@ final class Acceptances {
                 ? "the waiver of " + waiver.rule() + " on " + named(waiver) + " held until "
                         + waiver.until().orElseThrow()
                 : "the waiver of " + waiver.rule() + " on " + named(waiver) + " accepts nothing"
-                        + (known ? "" : ": there is no such rule");
+                        + (!known ? ": there is no such rule"
+                                : waiver.reason().isBlank() ? ": it gives no reason" : "");
+        Optional<String> meant = meant(waiver);
         String advice = expired(waiver) ? "mend what it accepted, or judge it anew and give another day"
+                : waiver.reason().isBlank() ? "say why: because \"...\""
+                : meant.isPresent() ? "did you mean \"" + meant.get() + "\"?"
                 : known ? "remove it, or check the element and the vehicles that it names"
                 : "check the name of the rule";
         Finding.Label place = new Finding.Label(known || expired(waiver) ? waiver.span() : waiver.rule().span(), "");
-        List<Finding.Fix> fixes = expired(waiver) ? List.of() : known ? removal(waiver) : rightName(waiver);
+        List<Finding.Fix> fixes = expired(waiver) || waiver.reason().isBlank() ? List.of() : !known ? rightName(waiver)
+                : meant.map(element -> rightElement(waiver, element)).orElseGet(() -> removal(waiver));
         return new Finding(info.id(), info.severity(), false, named(waiver), "waiver on " + named(waiver), sentence,
                 List.of(), info.basis(), Optional.empty(), place, List.of(), advice, fixes, Optional.empty(),
                 Fingerprints.of(info.id(), named(waiver), waiver.rule().text(), waiver.name().text()));

@@ -199,6 +199,44 @@ class FixProjectTest {
                 + "waive orphan-wire on front64:12a because \"as on the sheet\"\n").made()));
     }
 
+    /** A waiver that names nothing is not taken out when it can only be meant for what its rule speaks of. */
+    @Test
+    void aWaiverOfAMisspeltElementIsMendedAndNotRemoved() throws IOException, BadCall {
+        String text = PLATFORM + """
+                drawing front64 "Front" of orrin {
+                    datum bulkhead
+                    trunk main {
+                        breakout wing at 300 mm
+                    }
+                    connector plug at bulkhead
+                    circuit 12 "Dipped beam" BU {
+                        splice dimmer at bulkhead
+                        wire a 14 ga from plug:1 to dimmer
+                    }
+                }
+                """;
+        String waiver = "waive splice-with-too-few-wires on front64:%s because \"joined on the sheet\"\n";
+        assertEquals(List.of("19 waiver-unused: \"front64:dimer\" becomes \"front64:dimmer\""),
+                words(fix(text + waiver.formatted("dimer")).made()));
+        assertEquals(List.of(), words(fix(text + waiver.formatted("dimmer")).made()));
+        assertEquals(List.of("19 waiver-unused: remove the line"), words(fix(text + waiver.formatted("horn")).made()));
+    }
+
+    @Test
+    void aWaiverWithoutAReasonAcceptsNothingAndStays() throws IOException, BadCall {
+        String text = PLATFORM + "drawing front64 \"Front\" of orrin {\n    datum bulkhead\n"
+                + "    connector plug at bulkhead\n"
+                + "    circuit 12 \"Dipped beam\" BU {\n        splice dimmer at bulkhead\n"
+                + "        wire a 14 ga from plug:1 to dimmer\n    }\n}\n"
+                + "waive splice-with-too-few-wires on front64:dimmer because \"\"\n";
+        Fixed fixed = fix(text);
+        assertEquals(List.of(), words(fixed.made()));
+        assertEquals(List.of("waiver-unused: the waiver of splice-with-too-few-wires on front64:dimmer accepts"
+                + " nothing: it gives no reason"), fixed.report().findings().stream()
+                .filter(each -> each.rule().equals("waiver-unused"))
+                .map(each -> each.rule() + ": " + each.sentence()).toList());
+    }
+
     @Test
     void theWaiverStaysWhileTheTextHasProblemsOrAComment() throws IOException, BadCall {
         String waiver = "waive vehicle-without-drawing on orrin:dash because \"no sheet\"";
