@@ -69,6 +69,18 @@ class SheetsSayTest {
         assertTrue(fuses.getFirst().startsWith("Bag B, fuses and links\t4\tpc\t"), fuses.getFirst());
         assertTrue(fuses.getFirst().contains("4 used: F1 of front, F2 of front, F3 of front, F4 of front"),
                 fuses.getFirst());
+        String block = records.stream().filter(each -> each.contains("\tblade20\t")).findFirst().orElseThrow();
+        assertTrue(block.contains("1 used: FB:lamps of front"), block);
+        String fan = records.stream().filter(each -> each.contains("\tblade15\t")).findFirst().orElseThrow();
+        assertTrue(fan.contains("1 used: FB:fan of front"), fan);
+    }
+
+    @Test
+    @Tag("outside")
+    void theFuseChartNamesEachWayOfABlockWithItsFuse() throws Exception {
+        String text = text("frontKit", "electricFan", SheetKind.INSTALLATION, "frontKit-installation.pdf");
+        assertTrue(text.matches(".*FB:lamps Fuse block.* 20 A 3 Headlamp feed.*"), text);
+        assertTrue(text.matches(".*FB:fan Fuse block.* 15 A 60 Cooling fan.*"), text);
     }
 
     @Test

@@ -49,13 +49,22 @@ final class CrimpSheet {
         return new CrimpSheet(harness, face).document();
     }
 
-    private record Key(String terminal, String cable, String size, String seal) {
+    private record Key(String terminal, Node.Kind at, String cable, String size, String seal) {
+    }
+
+    /** The language states terminals of cavities; what goes on a pin or a stud is as that takes it. */
+    private static String unstated(Node.Kind at) {
+        return switch (at) {
+            case STUD -> "to fit the stud, not stated";
+            case PIN -> "to fit the pin of the device, not stated";
+            default -> "not stated";
+        };
     }
 
     /** The figure of the terminal, else that of the standard for the conductor. */
     private static String pull(Optional<Part> terminal, Piece piece) {
         String stated = Words.figure(terminal, FigureKind.PULL);
-        if (!stated.isEmpty() || terminal.isEmpty() || piece.size().isEmpty()) {
+        if (!stated.isEmpty() || piece.size().isEmpty()) {
             return stated;
         }
         OptionalDouble newtons = PullForce.newtons(piece.size().get().areaMm2());
@@ -66,11 +75,13 @@ final class CrimpSheet {
         Comparator<String> natural = new NaturalOrder();
         Map<Key, String> pulls = new HashMap<>();
         Map<Key, Set<String>> ends = new TreeMap<>(Comparator.comparing(Key::terminal, natural)
-                .thenComparing(Key::size, natural).thenComparing(Key::cable).thenComparing(Key::seal));
+                .thenComparing(Key::at).thenComparing(Key::size, natural).thenComparing(Key::cable)
+                .thenComparing(Key::seal));
         for (Piece piece : harness.pieces()) {
             for (PieceEnd end : piece.ends()) {
                 if (end.node().kind() != Node.Kind.SPLICE && end.node().kind() != Node.Kind.NOWHERE) {
-                    Key key = new Key(end.terminal(), piece.cable(), piece.written(), end.seal());
+                    Key key = new Key(end.terminal(), end.node().kind(), piece.cable(), piece.written(),
+                            end.seal());
                     pulls.putIfAbsent(key, pull(harness.part(end.terminal()), piece));
                     ends.computeIfAbsent(key, any -> new LinkedHashSet<>())
                             .add(end.label() + " (" + piece.wire() + ")");
@@ -81,7 +92,7 @@ final class CrimpSheet {
         List<Row> data = new ArrayList<>();
         ends.forEach((key, labels) -> {
             Optional<Part> terminal = harness.part(key.terminal());
-            String name = key.terminal().isEmpty() ? "not stated" : key.terminal() + ", "
+            String name = key.terminal().isEmpty() ? unstated(key.at()) : key.terminal() + ", "
                     + Words.title(key.terminal(), harness.parts());
             String tool = terminal.flatMap(each -> each.word(Part.WordKind.NOTE)).orElse("");
             String strip = Words.figure(terminal, FigureKind.STRIP);

@@ -9,11 +9,9 @@ import java.util.Set;
 import org.loomwright.condition.Condition;
 import org.loomwright.harness.Ours;
 import org.loomwright.harness.Part;
-import org.loomwright.harness.Part.FigureKind;
-import org.loomwright.harness.link.Case;
-import org.loomwright.harness.link.DeviceView;
 import org.loomwright.harness.link.Node;
 import org.loomwright.harness.link.WiringView;
+import org.loomwright.sheets.content.FuseWay;
 import org.loomwright.sheets.content.LaidHarness;
 import org.loomwright.sheets.content.LooseParts;
 import org.loomwright.sheets.content.Order;
@@ -168,20 +166,9 @@ final class InstallationSheet {
     private void fuses() {
         List<Row> rows = new ArrayList<>();
         for (LaidHarness harness : order.harnesses()) {
-            for (DeviceView device : harness.view().devices().values()) {
-                for (Case<Part> part : device.parts()) {
-                    Condition when = part.when().and(harness.vehicles());
-                    boolean fuse = part.value().joins().stream().anyMatch(Part.Join::protective);
-                    if (!when.isNever() && fuse) {
-                        String feeds = String.join("; ", new LinkedHashSet<>(harness.pieces().stream().filter(each ->
-                                each.ends().stream().anyMatch(end -> end.node().kind() == Node.Kind.PIN
-                                        && end.node().element().equals(device.name())))
-                                .map(each -> each.circuit() + " " + each.function()).toList()));
-                        rows.add(Row.of(device.name(), device.device().title(), part.value().title(),
-                                Words.figure(Optional.of(part.value()), FigureKind.RATING), feeds,
-                                harness.words(when)));
-                    }
-                }
+            for (FuseWay way : FuseWay.of(harness)) {
+                rows.add(Row.of(way.label(), way.device().device().title(), way.part().title(), way.written(),
+                        way.circuits(), harness.words(way.when())));
             }
         }
         blocks.add(new Block.Heading("Fuse chart"));

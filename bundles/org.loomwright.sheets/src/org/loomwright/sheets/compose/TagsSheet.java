@@ -10,11 +10,9 @@ import java.util.stream.Stream;
 import org.loomwright.condition.Condition;
 import org.loomwright.geometry.TreeRun;
 import org.loomwright.harness.Part;
-import org.loomwright.harness.Part.FigureKind;
 import org.loomwright.harness.Run;
-import org.loomwright.harness.link.Case;
-import org.loomwright.harness.link.DeviceView;
 import org.loomwright.harness.link.Node;
+import org.loomwright.sheets.content.FuseWay;
 import org.loomwright.sheets.content.LaidHarness;
 import org.loomwright.sheets.content.LooseParts;
 import org.loomwright.sheets.content.Order;
@@ -99,26 +97,14 @@ final class TagsSheet {
 
     private void fuses() {
         for (LaidHarness harness : order.harnesses()) {
-            for (DeviceView device : harness.view().devices().values()) {
-                for (Case<Part> part : device.parts()) {
-                    Condition when = part.when().and(harness.vehicles());
-                    if (when.isNever() || !isProtective(part.value())) {
-                        continue;
-                    }
-                    String rating = part.value().figure(FigureKind.RATING).map(each -> each.from().written())
-                            .orElse("");
-                    tags.add(new Tag("fuse-lid label", Stream.of(
-                            (device.name() + " " + rating).strip(), device.device().title(), part.value().title(),
-                            rating.isEmpty() ? "" : "never fit a larger one").filter(each -> !each.isEmpty()).toList(),
-                            harness.words(when)));
-                }
+            for (FuseWay way : FuseWay.of(harness)) {
+                String protects = way.block() ? way.circuits() : way.part().title();
+                tags.add(new Tag("fuse-lid label", Stream.of((way.label() + " " + way.written()).strip(),
+                        way.device().device().title(), protects, way.written().isEmpty() ? ""
+                                : "never fit a larger one").filter(each -> !each.isEmpty()).toList(),
+                        harness.words(way.when())));
             }
         }
-    }
-
-    private static boolean isProtective(Part part) {
-        return part.kind() == Part.Kind.FUSE || part.kind() == Part.Kind.BREAKER
-                || part.kind() == Part.Kind.FUSIBLE_LINK || part.joins().stream().anyMatch(Part.Join::protective);
     }
 
     private void bags() {

@@ -54,14 +54,17 @@ public record LooseParts(List<Line> lines) {
     private static Line line(Order order, Kit.Content content, String item, Condition when) {
         List<Condition> uses = new ArrayList<>();
         List<String> where = new ArrayList<>();
+        Optional<Part> catalogued = Optional.ofNullable(order.project().parts().get(item));
         for (LaidHarness harness : order.harnesses()) {
+            FuseWay.of(harness).stream().filter(way -> catalogued.filter(way::takes).isPresent())
+                    .forEach(way -> use(way.when().and(when), way.label() + " of " + harness.name(), uses, where));
             harness.view().devices().values().forEach(each -> uses(each, item, harness.name(), when, uses, where));
             harness.view().wiring().placed().stream().filter(each -> each.part().text().equals(item)
                     && each.to().isEmpty()).forEach(each -> use(harness.resolve(each.when()).and(when),
                             each.name().text() + " of " + harness.name(), uses, where));
         }
         order.platform().devices().values().forEach(each -> uses(each, item, "", when, uses, where));
-        return new Line(item, Optional.ofNullable(order.project().parts().get(item)), content.quantity(), when,
+        return new Line(item, catalogued, content.quantity(), when,
                 counts(when, uses, content.quantity()), List.copyOf(where));
     }
 

@@ -42,12 +42,13 @@ final class GridFlow {
             flow.turn();
         }
         headings(headings, head);
-        for (Block.Row row : grid.rows()) {
+        for (int i = 0; i < grid.rows().size(); i++) {
+            Block.Row row = grid.rows().get(i);
             List<List<String>> lines = lines(row);
             int most = Math.max(1, most(lines));
             double height = rowHeight(row, most);
             if (height > flow.room() && height <= flow.whole() - head
-                    || row.strong() && flow.room() < height + height(1)) {
+                    || row.strong() && flow.room() < height + next(i + 1, flow.whole() - head - height)) {
                 flow.turn();
                 headings(headings, head);
             }
@@ -70,6 +71,16 @@ final class GridFlow {
             pale = !row.strong() && !pale;
         }
         flow.down(Look.GAP);
+    }
+
+    /** Room for the row below the name of a group, so that the name does not stand alone. */
+    private double next(int index, double most) {
+        if (index == grid.rows().size()) {
+            return 0;
+        }
+        Block.Row row = grid.rows().get(index);
+        double height = rowHeight(row, Math.max(1, most(lines(row))));
+        return height <= most ? height : height(1);
     }
 
     private List<List<String>> lines(Block.Row row) {
