@@ -58,7 +58,7 @@ public record Item(ItemId id, SortedMap<Slot, List<Stated>> facts, List<Value> n
 
     /** Whether another element states the same in the same words, wherever it stands. Linear in the facts. */
     public boolean statesAs(Item other) {
-        if (facts.size() != other.facts.size() || !neighbours.equals(other.neighbours)) {
+        if (facts.size() != other.facts.size() || !isSame(neighbours, other.neighbours)) {
             return false;
         }
         Iterator<Map.Entry<Slot, List<Stated>>> theirs = other.facts.entrySet().iterator();
@@ -78,20 +78,30 @@ public record Item(ItemId id, SortedMap<Slot, List<Stated>> facts, List<Value> n
         return true;
     }
 
+    private static boolean isSame(List<Value> these, List<Value> those) {
+        for (int i = 0; i < these.size(); i++) {
+            if (i >= those.size() || !these.get(i).equals(those.get(i))) {
+                return false;
+            }
+        }
+        return these.size() == those.size();
+    }
+
     /** Whether other names change anything that is stated of it or that others say. Linear in the facts. */
     public boolean isTouchedBy(UnaryOperator<ItemId> names) {
         for (Map.Entry<Slot, List<Stated>> each : facts.entrySet()) {
             if (each.getKey().subject().changes(names)) {
                 return true;
             }
-            for (Stated stated : each.getValue()) {
-                if (stated.value().changes(names)) {
+            List<Stated> stated = each.getValue();
+            for (int i = 0; i < stated.size(); i++) {
+                if (stated.get(i).value().changes(names)) {
                     return true;
                 }
             }
         }
-        for (Value each : neighbours) {
-            if (each.changes(names)) {
+        for (int i = 0; i < neighbours.size(); i++) {
+            if (neighbours.get(i).changes(names)) {
                 return true;
             }
         }

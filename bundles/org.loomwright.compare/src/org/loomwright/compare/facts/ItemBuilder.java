@@ -44,8 +44,14 @@ final class ItemBuilder {
     }
 
     ItemBuilder put(Slot slot, Value value, Expression when, Span at) {
-        facts.computeIfAbsent(slot, any -> new ArrayList<>()).add(new Stated(value, when, at));
+        facts.merge(slot, List.of(new Stated(value, when, at)), ItemBuilder::joined);
         return this;
+    }
+
+    private static List<Stated> joined(List<Stated> before, List<Stated> more) {
+        List<Stated> all = before instanceof ArrayList<Stated> growing ? growing : new ArrayList<>(before);
+        all.addAll(more);
+        return all;
     }
 
     /** The name of an element of another sort; nothing for an absent one. */
@@ -72,7 +78,7 @@ final class ItemBuilder {
 
     /** The element. To be called once. */
     Item build() {
-        facts.replaceAll((slot, stated) -> stated.size() == 1 ? List.of(stated.getFirst())
+        facts.replaceAll((slot, stated) -> stated.size() == 1 ? stated
                 : stated.stream().sorted().toList());
         return new Item(id, facts, neighbours, span);
     }

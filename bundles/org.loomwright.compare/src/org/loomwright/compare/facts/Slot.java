@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.compare.facts;
 
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.List;
 import org.loomwright.harness.link.NaturalOrder;
 
 /**
@@ -12,13 +14,16 @@ import org.loomwright.harness.link.NaturalOrder;
  */
 public record Slot(Property property, Value subject) implements Comparable<Slot> {
 
-    private static final Comparator<Slot> ORDER = Comparator.comparing(Slot::property)
-            .thenComparing(slot -> slot.subject().shown(), new NaturalOrder())
+    private static final Comparator<Slot> ORDER = Comparator
+            .comparing((Slot slot) -> slot.subject().shown(), new NaturalOrder())
             .thenComparing(slot -> slot.subject().key());
+
+    private static final List<Slot> WITHOUT_SUBJECT = Arrays.stream(Property.values())
+            .map(property -> new Slot(property, Value.NONE)).toList();
 
     /** A slot without subject. */
     public static Slot of(Property property) {
-        return new Slot(property, Value.NONE);
+        return WITHOUT_SUBJECT.get(property.ordinal());
     }
 
     /** The words for people: {@code terminal 7}, {@code size}. */
@@ -28,6 +33,7 @@ public record Slot(Property property, Value subject) implements Comparable<Slot>
 
     @Override
     public int compareTo(Slot other) {
-        return ORDER.compare(this, other);
+        return property != other.property ? property.compareTo(other.property)
+                : subject == other.subject ? 0 : ORDER.compare(this, other);
     }
 }

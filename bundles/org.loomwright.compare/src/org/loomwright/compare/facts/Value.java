@@ -73,14 +73,35 @@ public record Value(List<Token> tokens) {
 
     /** This followed by another. */
     public Value and(Value other) {
-        List<Token> all = new ArrayList<>(tokens);
-        all.addAll(other.tokens);
-        return new Value(all);
+        Token[] all = new Token[tokens.size() + other.tokens.size()];
+        for (int i = 0; i < all.length; i++) {
+            all[i] = i < tokens.size() ? tokens.get(i) : other.tokens.get(i - tokens.size());
+        }
+        return new Value(List.of(all));
     }
 
     /** This followed by a word. */
     public Value and(String text) {
         return and(word(text));
+    }
+
+    /** Equal for the same pieces, compared without an iterator: large revisions are, piece by piece. */
+    @Override
+    public boolean equals(Object other) {
+        if (!(other instanceof Value(List<Token> theirs)) || tokens.size() != theirs.size()) {
+            return false;
+        }
+        for (int i = 0; i < tokens.size(); i++) {
+            if (!tokens.get(i).equals(theirs.get(i))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    @Override
+    public int hashCode() {
+        return tokens.hashCode();
     }
 
     /** Equal for values that mean the same. */
@@ -118,8 +139,8 @@ public record Value(List<Token> tokens) {
 
     /** Whether other names make another value of it. */
     boolean changes(UnaryOperator<ItemId> names) {
-        for (Token token : tokens) {
-            if (token instanceof Mention(ItemId id, boolean whole) && !names.apply(id).equals(id)) {
+        for (int i = 0; i < tokens.size(); i++) {
+            if (tokens.get(i) instanceof Mention(ItemId id, boolean whole) && !names.apply(id).equals(id)) {
                 return true;
             }
         }
