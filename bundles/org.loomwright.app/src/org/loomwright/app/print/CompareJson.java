@@ -14,7 +14,9 @@ import org.loomwright.compare.change.Change;
 import org.loomwright.compare.change.Delta;
 import org.loomwright.compare.consequence.Effect;
 import org.loomwright.compare.facts.Item;
+import org.loomwright.compare.facts.Slot;
 import org.loomwright.compare.facts.Stated;
+import org.loomwright.compare.facts.Value;
 import org.loomwright.harness.Span;
 import org.loomwright.rules.Severity;
 
@@ -115,7 +117,7 @@ public final class CompareJson {
             case Delta.Restated restated -> {
                 json.name("delta").value("restated");
                 item("element", restated.item());
-                slot(restated.slot().property().name(), restated.slot().subject().shown());
+                slot(restated.slot());
                 stated("was", restated.was());
                 stated("is", restated.is());
             }
@@ -130,7 +132,7 @@ public final class CompareJson {
         for (var fact : item.facts().entrySet()) {
             if (!fact.getKey().property().isDerived()) {
                 json.beginObject();
-                slot(fact.getKey().property().name(), fact.getKey().subject().shown());
+                slot(fact.getKey());
                 stated("stated", fact.getValue());
                 json.endObject();
             }
@@ -138,9 +140,25 @@ public final class CompareJson {
         json.endArray();
     }
 
-    private void slot(String property, String subject) throws IOException {
-        json.name("property").value(property.toLowerCase(Locale.ROOT).replace('_', ' '));
-        json.name("subject").value(subject);
+    private void slot(Slot slot) throws IOException {
+        json.name("property").value(slot.property().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        json.name("subject").value(slot.subject().shown());
+        pieces("subjectPieces", slot.subject());
+    }
+
+    /** A value in its pieces, where it names an element: whoever applies the deltas needs to know what is a name. */
+    private void pieces(String name, Value value) throws IOException {
+        if (value.mentions().isEmpty()) {
+            return;
+        }
+        json.name(name).beginArray();
+        for (Value.Token token : value.tokens()) {
+            switch (token) {
+                case Value.Word word -> json.value(word.shown());
+                case Value.Mention mention -> id(mention.id());
+            }
+        }
+        json.endArray();
     }
 
     private void stated(String name, List<Stated> all) throws IOException {
@@ -148,6 +166,7 @@ public final class CompareJson {
         for (Stated each : all) {
             json.beginObject();
             json.name("value").value(each.value().shown());
+            pieces("pieces", each.value());
             json.name("when").value(each.isAlways() ? "" : each.when().words());
             json.endObject();
         }
@@ -155,7 +174,12 @@ public final class CompareJson {
     }
 
     private void item(String name, ItemId id) throws IOException {
-        json.name(name).beginObject();
+        json.name(name);
+        id(id);
+    }
+
+    private void id(ItemId id) throws IOException {
+        json.beginObject();
         json.name("sort").value(id.sort().word());
         json.name("owner").value(id.owner());
         json.name("name").value(id.name());

@@ -21,7 +21,7 @@ import org.loomwright.compare.change.Replay;
 /** Small revisions, each with the answer that a reviewer wants, written down before there was a comparison. */
 class RevisionsTest {
 
-    private static final Path FOLDER = Repository.root()
+    static final Path FOLDER = Repository.root()
             .resolve("tests/org.loomwright.app.tests/resources/org/loomwright/app/compare");
 
     private final Sides sides = new Sides();
