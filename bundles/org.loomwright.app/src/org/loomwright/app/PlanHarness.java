@@ -167,11 +167,11 @@ public final class PlanHarness {
         return new Planned(model, plan, Optional.of(written), before, Optional.of(report), Optional.empty());
     }
 
-    /** What drives a plan: what each drawing costs, and what copper would be saved by more excess. */
+    /** What drives a plan: what each drawing costs, and what more excess would save. */
     public WhatIf whatIf(Planned planned, Cancel cancel) {
         Map<String, BitSet> drawings = drawings(planned.model());
         return new WhatIf(planned, List.copyOf(drawings.keySet()), Savings.of(planned.model().problem(),
-                List.copyOf(drawings.values()), planner, cancel));
+                planned.plan().found().orElseThrow(), List.copyOf(drawings.values()), planner, cancel));
     }
 
     /**

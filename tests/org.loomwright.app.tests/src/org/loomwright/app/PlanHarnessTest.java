@@ -155,6 +155,8 @@ class PlanHarnessTest {
         assertEquals(44_000_000, first.excess());
         String text = WhatIfText.text(whatIf, Palette.PLAIN, WIDTH);
         assertTrue(text.contains("without front67       44.0"), text);
+        assertTrue(text.contains("\n5.0 mm more to dress back would save "), text);
+        assertTrue(text.contains("\n40.0 mm more to dress back"), text);
     }
 
     private static Planned again(Opened opened) throws BadCall {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.loomwright.app.PlanHarness.WhatIf;
 import org.loomwright.fit.plan.HarnessPlan;
+import org.loomwright.fit.plan.Savings;
 import org.loomwright.quantity.Length;
 
 /** What drives a plan, for people. */
@@ -19,7 +20,7 @@ public final class WhatIfText {
     private WhatIfText() {
     }
 
-    /** What dropping each drawing would save, and what copper more excess would. */
+    /** What dropping each drawing and what allowing more excess would save. */
     public static String text(WhatIf whatIf, Palette palette, int width) {
         HarnessPlan.Solution plan = whatIf.planned().plan().found().orElseThrow();
         StringBuilder out = new StringBuilder("\nwhat drives ")
@@ -37,6 +38,12 @@ public final class WhatIfText {
                     .orElse("-")));
             copper.add(TextTable.Cell.word(without.map(each -> Long.toString(grams(each))).orElse("-")));
         }
+        for (Savings.Allowed each : whatIf.savings().allowing()) {
+            heads.add("allowing " + Millimetres.excess(new Length(each.limit())));
+            excess.add(TextTable.Cell.word(each.plan().map(found -> Millimetres.excess(new Length(found.excess())))
+                    .orElse("-")));
+            copper.add(TextTable.Cell.word(each.plan().map(found -> Long.toString(grams(found))).orElse("-")));
+        }
         whatIf.savings().leastCopper().ifPresent(least -> {
             heads.add("least copper");
             excess.add(TextTable.Cell.word(Millimetres.excess(new Length(least.excess()))));
@@ -44,7 +51,25 @@ public final class WhatIfText {
         });
         new TextTable(heads, List.of(new TextTable.Column("excess mm", excess),
                 new TextTable.Column("copper g", copper)), palette).append(width, out);
+        if (!whatIf.savings().allowing().isEmpty()) {
+            out.append('\n');
+            whatIf.savings().allowing().forEach(each -> out.append(words(each, plan)).append('\n'));
+        }
         return out.toString();
+    }
+
+    /** What allowing more excess saves, in a sentence. */
+    private static String words(Savings.Allowed allowed, HarnessPlan.Solution plan) {
+        String more = Millimetres.excess(new Length(allowed.more())) + " mm more to dress back"
+                + (allowed.beyond() ? ", which its limits do not allow," : "");
+        if (allowed.plan().isEmpty()) {
+            return more + ": not found out in time";
+        }
+        HarnessPlan.Solution found = allowed.plan().get();
+        long saved = Math.round((plan.copper() - found.copper()) / NM_PER_M / MG_PER_G);
+        return more + (found.copper() >= plan.copper() ? " would save no copper" : saved == 0
+                ? " would save less than 1 g of copper" : " would save " + saved + " g of copper")
+                + (found.copper() == found.bounds().copper() ? "" : ", perhaps more: it is not proved the most");
     }
 
     /** The same as JSON. */
@@ -54,6 +79,16 @@ public final class WhatIfText {
             json.beginObject();
             json.name("drawing").value(whatIf.drawings().get(i));
             figures(whatIf.savings().without().get(i), json);
+            json.endObject();
+        }
+        json.endArray();
+        json.name("allowing").beginArray();
+        for (Savings.Allowed each : whatIf.savings().allowing()) {
+            json.beginObject();
+            json.name("limitNm").value(each.limit());
+            json.name("moreNm").value(each.more());
+            json.name("beyondLimits").value(each.beyond());
+            figures(each.plan(), json);
             json.endObject();
         }
         json.endArray();

@@ -68,7 +68,7 @@ public final class HarnessPlanner implements Planner {
             return new SlackTrunk(trunk, stiff, problem, solver, cancel, enough, new PlanWatch(progress, name));
         }
         PlanTrunk bare = Parts.bare(trunk);
-        return new TreeWithSlack(stiff, new SlackTrunk(bare, new StiffTrunk(bare, problem, cancel, nobody), problem,
-                solver, cancel, enough, new PlanWatch(progress, "bare trunk")));
+        return new TreeWithSlack(trunk, stiff, new SlackTrunk(bare, new StiffTrunk(bare, problem, cancel, nobody),
+                problem, solver, cancel, enough, new PlanWatch(progress, "bare trunk")), problem.grid());
     }
 }

@@ -33,6 +33,18 @@ final class Parts {
         return onTrunks(problem, branch -> kept.contains(branch.name()) ? branch : vehicles(branch, new BitSet()));
     }
 
+    /** The same problem with another limit of the excess; a branch with a limit below {@code from} keeps its own. */
+    static PlanProblem excessAtMost(PlanProblem problem, long from, long limit) {
+        return onTrunks(problem, branch -> excessAtMost(branch, from, limit));
+    }
+
+    private static PlanBranch excessAtMost(PlanBranch branch, long from, long limit) {
+        return new PlanBranch(branch.name(), branch.made(), branch.pinned(), branch.excessLimit() < from
+                ? branch.excessLimit() : limit, branch.backLimit(), branch.longest(), branch.weight(), branch.count(),
+                branch.asks(), branch.stops().stream().map(stop -> stop.with(stop.branches().stream()
+                        .map(each -> excessAtMost(each, from, limit)).toList())).toList());
+    }
+
     /** The same trunk without branches on branches. */
     static PlanTrunk bare(PlanTrunk trunk) {
         return onTrunk(trunk, branch -> branch.with(branch.asks(), List.of()));

@@ -40,7 +40,7 @@ final class Stations {
         return problem.trunks().stream().mapToLong(trunk -> copper(trunk.stops(), stations, lengths)).sum();
     }
 
-    private static long copper(List<PlanStop> stops, Map<String, Long> stations, Map<String, Long> lengths) {
+    static long copper(List<PlanStop> stops, Map<String, Long> stations, Map<String, Long> lengths) {
         long sum = 0;
         long before = 0;
         for (PlanStop stop : stops) {
@@ -56,7 +56,10 @@ final class Stations {
     }
 
     static long length(PlanProblem problem, Map<String, Long> lengths) {
-        return problem.trunks().stream().flatMap(trunk -> branches(trunk.stops()))
-                .mapToLong(branch -> branch.count() * lengths.getOrDefault(branch.name(), 0L)).sum();
+        return problem.trunks().stream().mapToLong(trunk -> length(trunk.stops(), lengths)).sum();
+    }
+
+    static long length(List<PlanStop> stops, Map<String, Long> lengths) {
+        return branches(stops).mapToLong(branch -> branch.count() * lengths.getOrDefault(branch.name(), 0L)).sum();
     }
 }

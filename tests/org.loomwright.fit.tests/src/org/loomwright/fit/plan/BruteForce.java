@@ -23,6 +23,7 @@ final class BruteForce {
     private final PlanProblem problem;
     private final Comparator<long[]> better;
     private long[] best;
+    private List<long[]> every;
 
     private BruteForce(PlanProblem problem) {
         this.problem = problem;
@@ -44,8 +45,22 @@ final class BruteForce {
         return Optional.ofNullable(search.best);
     }
 
+    /**
+     * Excess, copper and length of every harness of one trunk in which so much of it is taken up by each vehicle before
+     * its breakouts; some of those that are nowhere better than another may be missing.
+     */
+    static List<long[]> every(PlanProblem problem, long[] tucks) {
+        BruteForce search = new BruteForce(problem);
+        search.every = new ArrayList<>();
+        search.stops(0, 0, 0, tucks, new long[] {0, 0, 0});
+        return search.every;
+    }
+
     private void trunks(int trunk, long[] sum) {
         if (trunk == problem.trunks().size()) {
+            if (every != null) {
+                every.add(sum);
+            }
             best = best == null || better.compare(sum, best) < 0 ? sum : best;
         } else {
             stops(trunk, 0, 0, new long[problem.vehicles()], sum);
