@@ -165,6 +165,34 @@ class PlanHarnessTest {
                         Progress.NONE);
     }
 
+    private static String withoutFigures(String text) {
+        return text.replaceAll("(at|branch \\w+ from \\w+ to \\w+) [0-9.]+ mm", "$1 # mm");
+    }
+
+    /**
+     * A socket that an engineer has changed, and a plan of the same harness before it: nothing but stations and lengths
+     * is written, whether the figures are kept or not, and kept figures are the same bytes.
+     */
+    @Test
+    void planningAgainKeepsSocketsAndWhatStandsInThem() throws BadCall {
+        String file = "front-harness.loom";
+        Opened edited = new EditedExample("orrin")
+                .with(file, "C1 \"Left corner lamp\" on bCornL is cornerPlug", "C1 \"Left corner lamp\" on bCornL is"
+                        + " cornerBullets")
+                .with(file, "bHeadL from leftWing to headlampLeft 280 mm", "bHeadL from leftWing to headlampLeft"
+                        + " 285 mm").open();
+        PlanHarness planner = new PlanHarness(Repository.reader(), new HarnessPlanner(), new ChainJudge(),
+                FitDefaults.usual());
+        Planned kept = planner.planAgain(edited.project().wiring("front").orElseThrow(), edited.project(),
+                Cancel.NEVER, Progress.NONE);
+        String source = kept.harness().wiring().span().file();
+        String before = edited.project().text(source).orElseThrow();
+        assertEquals(before, kept.text().orElseThrow().text());
+        String anew = plan(edited, "front").text().orElseThrow().text();
+        assertEquals(withoutFigures(before), withoutFigures(anew));
+        assertTrue(anew.contains("on bCornL is cornerBullets") && !anew.contains("headlampLeft 285 mm"), anew);
+    }
+
     /** What an engineer rounded up stays, pinned or not; a longer way to one lamp changes the branch to it alone. */
     @Test
     void planningAgainChangesOnlyWhatMust() throws BadCall {

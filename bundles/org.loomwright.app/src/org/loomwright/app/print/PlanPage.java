@@ -96,7 +96,10 @@ public final class PlanPage {
         row("excess", Millimetres.excess(new Length(plan.excess())) + " mm at most", plan.excess() > plan.bounds()
                 .excess() ? "no harness has less than " + Millimetres.excess(new Length(Math.max(0, plan.bounds()
                         .excess()))) + " mm" : "proved the least");
-        row("copper", PlanPages.grams(plan.copper()) + " g", "conductor and covering, every wire of every vehicle");
+        row("copper", PlanPages.grams(plan.copper()) + " g", "conductor and covering, every wire of every vehicle; "
+                + PlanPages.copperGap(plan).orElse("proved the least"));
+        row("length", Millimetres.exact(new Length(plan.length())) + " mm", "branches over all vehicles; "
+                + PlanPages.lengthGap(plan).orElse("proved the least"));
         foot();
         head("Stations and lengths, mm", List.of("", "before", "planned", "bound by"));
         for (PlanPages.Line each : PlanPages.lines(planned)) {

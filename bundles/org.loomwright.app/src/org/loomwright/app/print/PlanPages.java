@@ -23,6 +23,7 @@ import org.loomwright.fit.FitReport;
 import org.loomwright.fit.plan.HarnessPlan;
 import org.loomwright.fit.plan.PlanModel;
 import org.loomwright.harness.Measure;
+import org.loomwright.harness.Ours.Objective;
 import org.loomwright.harness.Run;
 import org.loomwright.quantity.Length;
 
@@ -81,8 +82,11 @@ public final class PlanPages {
                         + Millimetres.excess(new Length(Math.max(0, plan.bounds().excess()))) + " mm" : "")
                 .append('\n');
         out.append("  copper      ").append(grams(plan.copper()))
-                .append(" g of conductor and covering, every wire of every vehicle").append(copperGap(plan))
-                .append("\n\n");
+                .append(" g of conductor and covering, every wire of every vehicle").append(gap(copperGap(plan)))
+                .append('\n');
+        lengthGap(plan).ifPresent(gap -> out.append("  length      ").append(Millimetres.exact(new Length(plan
+                .length()))).append(" mm of branches over all vehicles; ").append(gap).append('\n'));
+        out.append('\n');
         List<Line> lines = lines(planned);
         List<String> heads = new ArrayList<>(List.of("mm"));
         List<TextTable.Cell> before = new ArrayList<>();
@@ -115,12 +119,27 @@ public final class PlanPages {
         return Math.round(copper / NM_PER_M / MG_PER_G);
     }
 
-    private static String copperGap(HarnessPlan.Solution plan) {
-        if (plan.bounds().copper() == Long.MIN_VALUE) {
-            return "; not proved the least";
+    private static String gap(Optional<String> words) {
+        return words.map(each -> "; " + each).orElse("");
+    }
+
+    /** What copper may fall short of, in words; empty where it is proved the least. */
+    static Optional<String> copperGap(HarnessPlan.Solution plan) {
+        return gap(plan.copper(), plan.bounds().copper(), Objective.COPPER, grams(plan.bounds().copper()) + " g");
+    }
+
+    /** The same of the sum of branch lengths. */
+    static Optional<String> lengthGap(HarnessPlan.Solution plan) {
+        return gap(plan.length(), plan.bounds().length(), Objective.LENGTH,
+                Millimetres.exact(new Length(Math.max(0, plan.bounds().length()))) + " mm");
+    }
+
+    private static Optional<String> gap(long value, long bound, Objective sum, String least) {
+        if (bound == Long.MIN_VALUE) {
+            return Optional.of("not proved the least");
         }
-        return plan.copper() > plan.bounds().copper() ? "; with this excess none has less than "
-                + grams(plan.bounds().copper()) + " g" : "";
+        return value == bound ? Optional.empty() : Optional.of((sum == Objective.LENGTH ? "with what counts more as it"
+                + " is" : "with this excess") + " none has less than " + least);
     }
 
     private static void open(Planned planned, StringBuilder out) {
@@ -240,6 +259,13 @@ public final class PlanPages {
         json.name("copperGrams").value(grams(plan.copper()));
         json.name("best").value(plan.isBest());
         json.name("excessAtLeastNm").value(Math.max(0, plan.bounds().excess()));
+        json.name("lengthNm").value(plan.length());
+        if (plan.bounds().copper() != Long.MIN_VALUE) {
+            json.name("copperAtLeastGrams").value(grams(Math.max(0, plan.bounds().copper())));
+        }
+        if (plan.bounds().length() != Long.MIN_VALUE) {
+            json.name("lengthAtLeastNm").value(Math.max(0, plan.bounds().length()));
+        }
         json.name("found").beginArray();
         for (Line line : lines(planned)) {
             json.beginObject();
