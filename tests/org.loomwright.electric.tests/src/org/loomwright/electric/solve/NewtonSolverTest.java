@@ -179,4 +179,20 @@ class NewtonSolverTest {
             before = solution.across(1, 2);
         }
     }
+
+    /** Ten times the lamps along a feed are solved in hardly more steps; a step costs about as much as elements. */
+    @Test
+    void stepsDoNotGrowWithTheNetwork() {
+        int few = lamps(30).steps();
+        int many = lamps(300).steps();
+        assertTrue(many <= few + 3, few + " steps become " + many);
+    }
+
+    private static Outcome.Solution lamps(int count) {
+        Netlist.Builder builder = Netlist.builder().hold(0, 0).add(1, 0, new Element.Battery(12.6, 0.01, 0.6));
+        for (int i = 0; i < count; i++) {
+            builder.resistor(1, i + 2, 0.05 + 0.001 * (i % 7)).add(i + 2, 0, new Element.Filament(12.8, 30.0 / count));
+        }
+        return solve(builder.build());
+    }
 }
