@@ -8,12 +8,15 @@ import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.app.SizeCircuits;
 import org.loomwright.app.SolveCircuits;
 import org.loomwright.app.SolveCircuits.Solved;
+import org.loomwright.app.SurveyCircuits;
 import org.loomwright.app.UpgradeCircuits;
 import org.loomwright.app.print.ElectricJson;
 import org.loomwright.app.print.ElectricPlot;
 import org.loomwright.app.print.ElectricText;
 import org.loomwright.app.print.SizesJson;
 import org.loomwright.app.print.SizesText;
+import org.loomwright.app.print.SurveyJson;
+import org.loomwright.app.print.SurveyText;
 import org.loomwright.app.print.UpgradesText;
 import org.loomwright.app.write.WholeFiles;
 import org.loomwright.quantity.Cancel;
@@ -30,6 +33,7 @@ final class ElectricCommand implements Command {
     private static final String PLOT = "--plot";
     private static final String SIZES = "--sizes";
     private static final String UPGRADES = "--upgrades";
+    private static final String EVERY = "--every";
 
     @Override
     public String name() {
@@ -54,6 +58,8 @@ final class ElectricCommand implements Command {
                 + " and mode, or in the one of " + VEHICLE + "."));
         spec.addOption(Flags.flag(UPGRADES, "Print what each upgrade of the vehicle changes, before and after, over"
                 + " all modes."));
+        spec.addOption(Flags.flag(EVERY, "Look for faults in every vehicle and every mode, or in that of " + MODE
+                + ", and print the vehicles that have each; takes minutes where vehicles differ in much."));
         Flags.format(spec);
         Flags.quiet(spec);
     }
@@ -77,6 +83,14 @@ final class ElectricCommand implements Command {
                         + PLOT + " out");
             }
             return sizes(arguments, language, door, flags);
+        }
+        if (arguments.hasMatchedOption(EVERY)) {
+            if (arguments.hasMatchedOption(VEHICLE) || !circuit.isEmpty() || !plot.isEmpty()
+                    || arguments.hasMatchedOption(UPGRADES)) {
+                throw new BadCall(EVERY + " looks at all vehicles and circuits; leave " + VEHICLE + ", " + CIRCUIT
+                        + ", " + PLOT + " and " + UPGRADES + " out");
+            }
+            return every(arguments, language, door, flags, mode);
         }
         if (arguments.hasMatchedOption(UPGRADES)) {
             if (!mode.isEmpty() || !circuit.isEmpty() || !plot.isEmpty() || flags.json()) {
@@ -102,6 +116,24 @@ final class ElectricCommand implements Command {
         for (Solved each : solved) {
             door.out().print(text.of(each, circuit, !mode.isEmpty() || !circuit.isEmpty()));
         }
+        return Exit.FINE;
+    }
+
+    private static int every(ParseResult arguments, Language language, Door door, Flags flags, String mode)
+            throws BadCall {
+        Opened opened;
+        List<SurveyCircuits.Surveyed> surveyed;
+        try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {
+            opened = Desk.open(language, door, List.of(arguments.matchedPositionalValue(0, "")), progress).getFirst();
+            surveyed = SurveyCircuits.of(opened.project(), mode, Runtime.getRuntime().availableProcessors(),
+                    Cancel.NEVER, progress);
+        }
+        if (flags.json()) {
+            door.out().print(SurveyJson.of(opened.place().name(), surveyed));
+            return Exit.FINE;
+        }
+        SurveyText text = new SurveyText(Desk.palette(door));
+        surveyed.forEach(each -> door.out().print(text.of(each)));
         return Exit.FINE;
     }
 

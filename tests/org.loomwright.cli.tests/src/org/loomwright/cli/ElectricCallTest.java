@@ -57,6 +57,31 @@ class ElectricCallTest {
     }
 
     @Test
+    void whatIsWrongInEveryVehicleWithWhatWasSolved() throws Exception {
+        String out = call("wire-too-hot", "--every").isFine().out();
+        assertTrue(out.startsWith("Demo: every vehicle; with harness front\n"), out);
+        assertTrue(out.contains("\nwire-too-hot\n  wire 90c of 20 ga gets hotter"), out);
+        assertTrue(out.lines().anyMatch(line -> line.matches("2 vehicles in \\d+ modes: \\d+ blocks, \\d+ assignments,"
+                + " \\d+ networks solved")), out);
+    }
+
+    @Test
+    void whatIsWrongInEveryVehicleForMachines() throws Exception {
+        JsonObject json = JsonParser.parseString(call("wire-too-hot", "--every", "--format", "json").isFine().out())
+                .getAsJsonObject().getAsJsonArray("surveys").get(0).getAsJsonObject();
+        assertEquals(2, json.get("vehicles").getAsInt());
+        JsonObject hot = json.getAsJsonArray("faults").asList().stream().map(each -> each.getAsJsonObject())
+                .filter(each -> each.get("rule").getAsString().equals("wire-too-hot")).findFirst().orElseThrow();
+        assertEquals("front:90c", hot.get("element").getAsString());
+        assertTrue(hot.get("exact").getAsBoolean());
+    }
+
+    @Test
+    void everyVehicleIsNotOneVehicle() throws Exception {
+        call("wire-too-hot", "--every", "--vehicle", "1968").isRefused("--every looks at all vehicles");
+    }
+
+    @Test
     void sizesAreOfAllModes() throws Exception {
         call("wire-too-hot", "--sizes", "--mode", "night").isRefused("--sizes looks at all modes");
     }
@@ -84,10 +109,11 @@ class ElectricCallTest {
         String factory = out.substring(out.indexOf("\nhalogen, as the factory wired it: "));
         factory = factory.substring(0, factory.indexOf("\n\n"));
         assertTrue(factory.contains("gains wire-overloaded: wire 13a"), factory);
-        assertTrue(factory.contains("gains drop-too-high: Left headlamp, dip"), factory);
+        assertTrue(factory.contains("gains lamp-too-dim: Left headlamp, dip"), factory);
         String kit = out.substring(out.indexOf("\nhalogen, with kit frontKit: "));
         kit = kit.substring(0, kit.indexOf("\n\n"));
-        assertTrue(kit.contains("loses drop-too-high: Left headlamp, dip") && !kit.contains("gains "), kit);
+        assertTrue(!kit.contains("wire-overloaded") && !kit.contains("drop-too-high: Left headlamp")
+                && !kit.contains("lamp-too-dim: Left headlamp"), kit);
         String fan = out.substring(out.indexOf("\nelectricFan, as the factory wired it: "));
         assertTrue(fan.substring(0, fan.indexOf("\n\n")).contains("gains no-excitation"), fan);
     }

@@ -22,7 +22,6 @@ class CrimpTest {
 
     /** IEC 60352-2, table of tensile strength, from memory: the row that is not thicker than the conductor. */
     @Test
-    @Tag("outside")
     void theLeastForceIsThatOfTheNextThinnerRow() {
         assertEquals(OptionalDouble.of(60), PullForce.newtons(0.5));
         assertEquals(OptionalDouble.of(150), PullForce.newtons(1.5));

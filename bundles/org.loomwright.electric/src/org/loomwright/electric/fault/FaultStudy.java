@@ -187,7 +187,7 @@ public record FaultStudy(List<Opened> opened, List<Shorted> shorts, List<Worn> w
                 }
                 OperatingPoint most = solve(cold, mode, Alteration.shortAt(far, DEAD_SHORT));
                 OperatingPoint least = solve(hot, flat, new Alteration(Set.of(), tired, OptionalInt.of(far),
-                        FeedTree.BODY_RETURN, 0, OptionalInt.empty()));
+                        FeedTree.BODY_RETURN, Map.of()));
                 double amps = Math.abs(least.amps(piece));
                 if (most.solved() && least.solved() && amps > 0.1) {
                     all.add(new Shorted(piece, amps, Math.abs(most.amps(piece)), device(least, piece),

@@ -36,16 +36,22 @@ public final class Schematic {
     private final int[] conditionOf;
     private final Map<Junction, Integer> places = new HashMap<>();
     private final List<Junction> junctions = new ArrayList<>();
+    private final List<List<Piece>> meeting = new ArrayList<>();
     private final int[] from;
     private final int[] to;
 
     Schematic(Fitment fitment, List<Piece> pieces, List<Remark> remarks, Junction reference, double nominal,
             Map<String, Layout> layouts) {
+        this(fitment, pieces, remarks, reference, nominal, layouts, Modes.of(fitment.platform()));
+    }
+
+    private Schematic(Fitment fitment, List<Piece> pieces, List<Remark> remarks, Junction reference, double nominal,
+            Map<String, Layout> layouts, List<Mode> modes) {
         this.fitment = fitment;
         this.pieces = List.copyOf(pieces);
         this.remarks = List.copyOf(remarks);
         this.reference = reference;
-        this.modes = Modes.of(fitment.platform());
+        this.modes = modes;
         this.nominal = nominal;
         this.layouts = Map.copyOf(layouts);
         this.conditionOf = new int[pieces.size()];
@@ -60,6 +66,13 @@ public final class Schematic {
             });
             from[piece.index()] = place(piece.from());
             to[piece.index()] = place(piece.to());
+        }
+        junctions.forEach(each -> meeting.add(new ArrayList<>()));
+        for (Piece piece : pieces) {
+            meeting.get(from(piece)).add(piece);
+            if (to(piece) != from(piece)) {
+                meeting.get(to(piece)).add(piece);
+            }
         }
     }
 
@@ -84,6 +97,20 @@ public final class Schematic {
                 .flatMap(each -> each.parts().stream()).filter(each -> !each.fitted().isEmpty())
                 .forEach(each -> all.add(of(Connections.of(each), project.parts()))));
         return all;
+    }
+
+    /**
+     * Returns the network of some of its pieces alone; each has the place in it that it has in the list.
+     *
+     * @param some pieces of this network, in order
+     */
+    public Schematic of(List<Piece> some) {
+        List<Piece> renumbered = new ArrayList<>();
+        for (Piece each : some) {
+            renumbered.add(new Piece(renumbered.size(), each.from(), each.to(), each.when(), each.role(),
+                    each.subject(), each.gate(), each.model(), each.rating(), each.basis()));
+        }
+        return new Schematic(fitment, renumbered, List.of(), reference, nominal, layouts, modes);
     }
 
     /** Returns what is fitted. */
@@ -124,6 +151,11 @@ public final class Schematic {
     /** Returns the place of the junction at which a piece ends. */
     public int to(Piece piece) {
         return to[piece.index()];
+    }
+
+    /** Returns the pieces that end at a junction, in order. */
+    public List<Piece> meeting(int junction) {
+        return Collections.unmodifiableList(meeting.get(junction));
     }
 
     /** Returns the modes of the platform. */

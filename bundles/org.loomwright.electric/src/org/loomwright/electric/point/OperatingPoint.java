@@ -20,13 +20,14 @@ import org.loomwright.electric.network.Schematic;
  * @param conducts   by piece: whether it is there and closed
  * @param celsius    temperature of conductors by piece, in C
  * @param relays     by owner and name: whether the relay is pulled
+ * @param drawn      in A by junction: what the rest of the vehicle draws there, where it is not part of the network
  * @param residual   the greatest sum of currents at a junction, in A
  * @param steps      Newton steps taken in all
  * @param troubles   what could not be solved, one sentence each
  */
 public record OperatingPoint(Schematic schematic, Condition vehicles, Mode mode, double[] potentials,
-        double[] currents, boolean[] conducts, double[] celsius, Map<String, Boolean> relays, double residual,
-        int steps, List<Trouble> troubles) {
+        double[] currents, boolean[] conducts, double[] celsius, Map<String, Boolean> relays,
+        Map<Integer, Double> drawn, double residual, int steps, List<Trouble> troubles) {
 
     /** Something that has no answer: a chattering relay, a network without operating point. */
     public record Trouble(int piece, String words) {

@@ -146,7 +146,7 @@ public final class PointSolver {
             }
         }
         return new OperatingPoint(schematic, vehicles, mode, point.potentials(), point.currents(), point.conducts(),
-                point.celsius(), point.relays(), point.residual(), steps, troubles);
+                point.celsius(), point.relays(), point.drawn(), point.residual(), steps, troubles);
     }
 
     private static String key(Piece coil) {
@@ -240,16 +240,17 @@ public final class PointSolver {
                 builder.add(node[place], 0, new Element.Resistor(alteration.ohms()));
             }
         });
-        alteration.drawn().ifPresent(place -> {
+        alteration.drawn().forEach((place, amps) -> {
             if (node[place] > 0) {
-                builder.add(node[place], 0, new Element.Draw(alteration.draw()));
+                builder.add(node[place], 0, new Element.Draw(amps));
             }
         });
-        return result(vehicles, mode, conducts, celsius, relays, node, at, solver.solve(builder.build()));
+        return result(vehicles, mode, alteration.drawn(), conducts, celsius, relays, node, at,
+                solver.solve(builder.build()));
     }
 
-    private OperatingPoint result(Condition vehicles, Mode mode, boolean[] conducts, double[] celsius,
-            Map<String, Boolean> relays, int[] node, List<Integer> at, Outcome outcome) {
+    private OperatingPoint result(Condition vehicles, Mode mode, Map<Integer, Double> drawn, boolean[] conducts,
+            double[] celsius, Map<String, Boolean> relays, int[] node, List<Integer> at, Outcome outcome) {
         solves++;
         double[] potentials = new double[node.length];
         Arrays.fill(potentials, Double.NaN);
@@ -273,8 +274,8 @@ public final class PointSolver {
             case Outcome.Unsolved unsolved -> troubles.add(new OperatingPoint.Trouble(-1,
                     "no operating point was found; currents do not add up at " + named(node, unsolved.node())));
         }
-        return new OperatingPoint(schematic, vehicles, mode, potentials, currents, conducts, celsius, relays, residual,
-                steps, troubles);
+        return new OperatingPoint(schematic, vehicles, mode, potentials, currents, conducts, celsius, relays, drawn,
+                residual, steps, troubles);
     }
 
     private String named(int[] node, int wanted) {

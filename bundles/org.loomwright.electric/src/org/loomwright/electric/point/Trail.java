@@ -66,10 +66,9 @@ public record Trail(List<Step> steps) {
         while (at != 0) {
             Piece best = null;
             double most = 0;
-            for (Piece piece : schematic.pieces()) {
-                int from = schematic.from(piece);
+            for (Piece piece : schematic.meeting(at)) {
                 int to = schematic.to(piece);
-                if (point.conducts(piece) && (from == at || to == at) && !seen.contains(piece.index())
+                if (point.conducts(piece) && !seen.contains(piece.index())
                         && (piece.role().passes() || isSource(piece))) {
                     double into = to == at ? point.amps(piece) : -point.amps(piece);
                     double along = up ? into : -into;

@@ -2,6 +2,7 @@
 package org.loomwright.electric.survey;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.loomwright.electric.network.Piece;
@@ -53,5 +54,16 @@ public record Fault(String rule, Piece piece, double weight, String words, List<
         Set<String> all = new TreeSet<>(owners);
         all.addAll(others);
         return new Fault(rule, piece, weight, words, steps, advice, all, memory);
+    }
+
+    /** The same about the piece of another network that stands for the same thing. */
+    Fault about(Piece same) {
+        return new Fault(rule, same, weight, words, steps, advice, owners, memory);
+    }
+
+    /** What there may be instead where currents are not known exactly, and this is there at one bound only. */
+    Optional<Fault> milder() {
+        return rule.equals("wire-too-hot") ? Optional.of(new Fault("wire-overloaded", piece, 1, words, steps, advice,
+                owners, memory)) : Optional.empty();
     }
 }

@@ -11,10 +11,13 @@ import org.loomwright.electric.network.Piece;
 import org.loomwright.electric.network.Role;
 import org.loomwright.electric.network.Schematic;
 import org.loomwright.electric.point.OperatingPoint;
+import org.loomwright.harness.Limit;
 
 /**
  * Which junctions are joined to a source, and which to ground, by conductors and closed contacts alone. A load between
- * one of each is meant to work; another that carries current gets it through some other load.
+ * one of each is meant to work; another that carries current gets it through some other load. A resistance on purpose,
+ * a ballast or a sender, passes on too, but does not make ground of what a source holds: the field of a generator is
+ * one that leads there.
  */
 public final class Fed {
 
@@ -27,20 +30,31 @@ public final class Fed {
     public Fed(OperatingPoint point) {
         schematic = point.schematic();
         int junctions = schematic.junctions().size();
+        double dropping = schematic.fitment().platform().limits().si(Limit.DROPPING_RESISTANCE);
+        List<List<Integer>> firm = new ArrayList<>();
         for (int i = 0; i < junctions; i++) {
             next.add(new ArrayList<>());
+            firm.add(new ArrayList<>());
         }
         List<Integer> sources = new ArrayList<>();
         for (Piece piece : schematic.pieces()) {
             if (point.conducts(piece) && piece.role().passes()) {
-                next.get(schematic.from(piece)).add(schematic.to(piece));
-                next.get(schematic.to(piece)).add(schematic.from(piece));
+                join(next, piece);
+                if (!(piece.model() instanceof Model.Fixed fixed) || fixed.ohms() < dropping) {
+                    join(firm, piece);
+                }
             } else if (point.conducts(piece) && (piece.role() == Role.BATTERY || piece.role() == Role.MACHINE)) {
                 sources.add(schematic.from(piece));
             }
         }
-        ground = reach(next, List.of(0), new BitSet());
+        BitSet held = reach(firm, sources, reach(firm, List.of(0), new BitSet()));
+        ground = reach(next, List.of(0), held);
         live = reach(next, sources, ground);
+    }
+
+    private void join(List<List<Integer>> lists, Piece piece) {
+        lists.get(schematic.from(piece)).add(schematic.to(piece));
+        lists.get(schematic.to(piece)).add(schematic.from(piece));
     }
 
     private static BitSet reach(List<List<Integer>> next, List<Integer> starts, BitSet except) {
@@ -68,6 +82,11 @@ public final class Fed {
         int from = schematic.from(load);
         int to = schematic.to(load);
         return live.get(from) && ground.get(to) || live.get(to) && ground.get(from);
+    }
+
+    /** Returns whether a source leads to a junction. */
+    public boolean isFed(int junction) {
+        return live.get(junction);
     }
 
     /** Returns whether conductors and closed contacts join two junctions otherwise than by ground. */

@@ -3,6 +3,7 @@ package org.loomwright.electric.survey;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -24,6 +25,13 @@ public final class Live {
 
     /** The conditions on which the currents of a mode depend, each once. */
     public static List<Condition> conditions(Schematic schematic, Mode mode) {
+        Set<Condition> conditions = new LinkedHashSet<>();
+        pieces(schematic, mode).forEach(each -> conditions.add(each.when()));
+        return List.copyOf(conditions);
+    }
+
+    /** The pieces that may carry current in a mode in some vehicle, in order. */
+    public static List<Piece> pieces(Schematic schematic, Mode mode) {
         List<Piece> pieces = new ArrayList<>();
         int[] ends = new int[schematic.junctions().size()];
         for (Piece piece : schematic.pieces()) {
@@ -48,13 +56,23 @@ public final class Live {
                 }
             }
         }
-        Set<Condition> conditions = new LinkedHashSet<>();
+        List<Piece> live = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
             if (!gone.get(i)) {
-                conditions.add(pieces.get(i).when());
+                live.add(pieces.get(i));
             }
         }
-        return List.copyOf(conditions);
+        return live;
+    }
+
+    /**
+     * The pieces that conduct in a mode in some vehicle and that a condition decides on which currents depend, in
+     * order: the live ones, and dead ends that share a condition with them.
+     */
+    static List<Piece> conducting(Schematic schematic, Mode mode) {
+        Set<Condition> conditions = new HashSet<>(conditions(schematic, mode));
+        return schematic.pieces().stream().filter(each -> mayClose(each.gate(), mode)
+                && each.model().element(mode, 20).isPresent() && conditions.contains(each.when())).toList();
     }
 
     private static boolean mayClose(Gate gate, Mode mode) {

@@ -57,7 +57,9 @@ public final class SeriesFaults implements Inspector {
             }
             Set<Piece> more = new HashSet<>(loads(point, feeds, other));
             more.removeAll(own);
-            if (!more.isEmpty()) {
+            boolean elsewhere = point.drawn().entrySet().stream().anyMatch(each -> each.getValue() > 0
+                    && feeds.way(each.getKey()).contains(other) && !feeds.way(each.getKey()).contains(near));
+            if (!more.isEmpty() || elsewhere) {
                 report(point, nearer, first, more, faults);
             }
         }
@@ -68,12 +70,13 @@ public final class SeriesFaults implements Inspector {
         boolean sure = first.carries() <= nearer.carries();
         List<String> dark = more.stream().sorted((one, two) -> Integer.compare(one.index(), two.index()))
                 .map(each -> each.subject().label()).distinct().limit(4).toList();
+        String words = dark.isEmpty() ? "other circuits of the vehicle" : String.join(", ", dark);
         Fault fault = new Fault(RULE, nearer.piece(), nearer.carries() / first.carries(), "a fault behind "
                 + nearer.words() + (sure ? " may open " : " is not sure to spare ") + first.words()
                 + " before it", List.of(Figure.of(first.carries()) + " A / " + Figure.of(nearer.carries())
                         + " A = " + Figure.of(first.carries() / nearer.carries(), 2)
                         + ", fuses of one kind open in order above " + Figure.of(APART, 1)
-                        + " (IEC 60269, from memory)", "goes dark too: " + String.join(", ", dark)),
+                        + " (IEC 60269, from memory)", "goes dark too: " + words),
                 "fit the smaller rating nearer to the load, or give this circuit a feed of its own",
                 new HashSet<>(List.of(nearer.piece().subject().owner(), first.piece().subject().owner())));
         faults.add(sure ? fault : fault.rests("how far ratings must be apart, from memory"));

@@ -3,6 +3,7 @@ package org.loomwright.electric.survey;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -44,9 +45,22 @@ public record Survey(Schematic schematic, List<Found> found, long assignments, l
      *
      * @param fault the worst
      * @param mode  where that is
-     * @param when  the vehicles in which the piece has the fault in some mode
+     * @param when  the vehicles in which the piece may have the fault in some mode
+     * @param sure  those of them in which it has it for certain; all of them unless only bounds are known of what
+     *              other circuits draw
      */
-    public record Found(Fault fault, Mode mode, Condition when) {
+    public record Found(Fault fault, Mode mode, Condition when, Condition sure) {
+
+        /** Joins what was found of the same fault in other vehicles or modes; of the same weight this one stays. */
+        Found and(Found other) {
+            Found worse = other.fault.weight() > fault.weight() ? other : this;
+            return new Found(worse.fault, worse.mode, when.or(other.when), sure.or(other.sure));
+        }
+
+        /** Returns whether all vehicles that may have the fault have it. */
+        public boolean exact() {
+            return when.equals(sure);
+        }
     }
 
     public Survey {
@@ -83,27 +97,24 @@ public record Survey(Schematic schematic, List<Found> found, long assignments, l
                         org.loomwright.electric.point.Alteration.NONE);
                 Fed fed = new Fed(point);
                 for (Inspector inspector : inspectors) {
-                    inspector.inspect(point, fed, ratings).forEach(each -> join(each.with(owners(point, each.piece())),
-                            mode, cell.vehicles(), found));
+                    inspector.inspect(point, fed, ratings).forEach(each -> found.merge(each.key(), new Found(
+                            each.with(owners(point, each.piece())), mode, cell.vehicles(), cell.vehicles()),
+                            Found::and));
                 }
             }
         }
-        return new Survey(schematic, found.values().stream().sorted(java.util.Comparator
-                .comparing((Found each) -> each.fault().rule()).thenComparing(each -> each.fault().piece().index()))
-                .toList(), assignments, solver.solves(), bounded);
+        return new Survey(schematic, sorted(found), assignments, solver.solves(), bounded);
+    }
+
+    static List<Found> sorted(Map<String, Found> found) {
+        return found.values().stream().sorted(Comparator.comparing((Found each) -> each.fault().rule())
+                .thenComparing(each -> each.fault().piece().index())).toList();
     }
 
     /** The names of the drawings and harnesses on the way of the current of a piece. */
-    private static Set<String> owners(OperatingPoint point, Piece piece) {
+    static Set<String> owners(OperatingPoint point, Piece piece) {
         return Trail.of(point, piece).steps().stream().map(step -> step.piece().subject().owner())
                 .collect(Collectors.toSet());
-    }
-
-    private static void join(Fault fault, Mode mode, Condition when, Map<String, Found> found) {
-        found.merge(fault.key(), new Found(fault, mode, when), (one, other) -> {
-            Found worse = other.fault().weight() > one.fault().weight() ? other : one;
-            return new Found(worse.fault(), worse.mode(), one.when().or(other.when()));
-        });
     }
 
     /** Returns what a rule finds. */

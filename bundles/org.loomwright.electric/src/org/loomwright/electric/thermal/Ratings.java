@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.electric.thermal;
 
+import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
@@ -37,16 +39,44 @@ public final class Ratings {
     private final Map<Integer, Around> around = new HashMap<>();
     private final Map<Integer, Optional<Allowance>> free = new HashMap<>();
     private final Map<WireView, Set<Integer>> piecesOf = new IdentityHashMap<>();
+    private final Map<WireView, List<Stretch>> stretches = new IdentityHashMap<>();
+    private final Map<Section, List<Section.Occupant>> inside = new IdentityHashMap<>();
+    private final Map<Condition, Map<Section, Integer>> outside = new IdentityHashMap<>();
+    private final Map<Condition, Map<Condition, Boolean>> there = new IdentityHashMap<>();
+    private final Map<Section, Integer> counts = new IdentityHashMap<>();
+    private final Map<WireView, Boolean> carrying = new IdentityHashMap<>();
+    private Condition vehicles;
+    private double[] currents;
+    private final Set<WireView> others = Collections.newSetFromMap(new IdentityHashMap<>());
+
+    /** A section that a wire runs through, and the wire in it. */
+    private record Stretch(Section section, Section.Occupant own) {
+    }
 
     /** Prepares the ratings of a network on one basis. */
     public Ratings(Schematic schematic, Ampacity ampacity) {
+        this(schematic, ampacity, List.of());
+    }
+
+    /**
+     * Prepares the ratings of a part of a network.
+     *
+     * @param others wires that are not part of it and count as neighbours that carry current
+     */
+    public Ratings(Schematic schematic, Ampacity ampacity, Collection<WireView> others) {
         this.schematic = schematic;
         this.ampacity = ampacity;
+        this.others.addAll(others);
         for (Piece piece : schematic.pieces()) {
             if (piece.model() instanceof Model.Copper && piece.subject().wire().isPresent()) {
                 piecesOf.computeIfAbsent(piece.subject().wire().get(), key -> new HashSet<>()).add(piece.index());
             }
         }
+    }
+
+    /** Returns whether wires of other networks count as neighbours. */
+    public boolean hasOthers() {
+        return !others.isEmpty();
     }
 
     /** Returns what a wire has around it. */
@@ -92,22 +122,48 @@ public final class Ratings {
      * @param currents in A, by piece
      */
     public int bundle(Piece piece, Condition vehicles, double[] currents) {
+        if (vehicles != this.vehicles || currents != this.currents) {
+            this.vehicles = vehicles;
+            this.currents = currents;
+            counts.clear();
+            carrying.clear();
+        }
         WireView wire = piece.subject().wire().orElseThrow();
-        List<Section> sections = schematic.layout(wire.owner()).sections(wire);
+        int more = carries(wire) ? 0 : 1;
         int most = 1;
-        for (Section section : sections) {
-            int count = 0;
-            boolean here = false;
-            for (Section.Occupant each : section.wires()) {
-                boolean own = each.wire() == wire;
-                if ((own || carries(each.wire(), currents)) && !each.when().excludes(vehicles)) {
-                    count++;
-                    here |= own;
-                }
+        for (Stretch stretch : stretches.computeIfAbsent(wire, this::stretches)) {
+            if (isThere(stretch.own().when())) {
+                most = Math.max(most, more + counts.computeIfAbsent(stretch.section(), this::count));
             }
-            most = here ? Math.max(most, count) : most;
         }
         return most;
+    }
+
+    private List<Stretch> stretches(WireView wire) {
+        return schematic.layout(wire.owner()).sections(wire).stream().flatMap(section -> section.wires().stream()
+                .filter(each -> each.wire() == wire).map(own -> new Stretch(section, own))).toList();
+    }
+
+    private boolean isThere(Condition when) {
+        return there.computeIfAbsent(vehicles, key -> new IdentityHashMap<>()).computeIfAbsent(when,
+                key -> !key.excludes(vehicles));
+    }
+
+    private int count(Section section) {
+        int count = others.isEmpty() ? 0 : outside.computeIfAbsent(vehicles, key -> new IdentityHashMap<>())
+                .computeIfAbsent(section, key -> (int) key.wires().stream().filter(each -> others.contains(each.wire())
+                        && isThere(each.when())).count());
+        for (Section.Occupant each : inside.computeIfAbsent(section, key -> key.wires().stream()
+                .filter(one -> piecesOf.containsKey(one.wire())).toList())) {
+            if (carries(each.wire()) && isThere(each.when())) {
+                count++;
+            }
+        }
+        return count;
+    }
+
+    private boolean carries(WireView wire) {
+        return carrying.computeIfAbsent(wire, this::isCarrying);
     }
 
     /**
@@ -123,7 +179,7 @@ public final class Ratings {
         return allowed.ambientC() + (allowed.rating() - AMBIENT) * share * share;
     }
 
-    private boolean carries(WireView wire, double[] currents) {
+    private boolean isCarrying(WireView wire) {
         for (int index : piecesOf.getOrDefault(wire, Set.of())) {
             double amps = Math.abs(currents[index]);
             if (amps > 0 && free(schematic.pieces().get(index))

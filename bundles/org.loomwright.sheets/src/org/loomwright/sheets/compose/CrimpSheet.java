@@ -111,8 +111,9 @@ final class CrimpSheet {
                 "Crimp height", "Least pull", "#Ends", "Where (wire)", "First: height", "Pull", "Sign"), rows));
         blocks.add(new Block.Words("Make one first piece of every line, measure its crimp height, pull it apart, write"
                 + " both down and sign before the rest is made. An empty cell has no figure in the catalogue: take it"
-                + " from the maker of the terminal and tool. A pull force of " + PullForce.BASIS + " is the least for"
-                + " the conductor, where the catalogue has none; the maker's own decides."));
+                + " from the maker of the terminal and tool. A pull force of " + PullForce.BASIS
+                + " (from memory) is the least for the conductor, where the catalogue has none; the"
+                + " maker's own decides."));
         if (!harness.view().splices().isEmpty()) {
             blocks.add(new Block.Heading("Splices"));
             harness.view().splices().values().stream()

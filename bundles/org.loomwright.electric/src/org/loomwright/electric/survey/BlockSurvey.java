@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.electric.survey;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.loomwright.electric.mode.Mode;
+import org.loomwright.electric.network.Schematic;
+import org.loomwright.electric.survey.Survey.Found;
+import org.loomwright.quantity.Cancel;
+
+/**
+ * What is wrong in any vehicle and any mode of a network with far too many vehicles to solve each. Every {@link Blocks
+ * block} is solved with the core for each assignment of the conditions of the two alone; what the other blocks draw
+ * enters as a least and a greatest current at each stiff junction. A fault that is there at both ends, whatever other
+ * wires share its bundles, is sure; one that is there at one end only is one that some vehicles may have. Both ends
+ * are enough as long as what a piece carries rises or falls with the voltage of its feed.
+ *
+ * @param survey what was found; its assignments are those of all blocks
+ * @param blocks how many blocks there are, over all modes
+ */
+public record BlockSurvey(Survey survey, long blocks) {
+
+    /**
+     * Looks at every vehicle of a network in some modes.
+     *
+     * @param most    the most assignments of a block
+     * @param threads how many modes are looked at side by side; makes no difference to the result
+     */
+    public static BlockSurvey of(Schematic schematic, List<Mode> modes, List<Inspector> inspectors, int most,
+            int threads, Cancel cancel) {
+        return of(schematic, modes, inspectors, most, threads, ModeSurvey.FACTOR, cancel);
+    }
+
+    /**
+     * The same with another idea of how much work a block is.
+     *
+     * @param factor by how much the work of a block counts more than that of a whole vehicle; 0 takes blocks always
+     */
+    static BlockSurvey of(Schematic schematic, List<Mode> modes, List<Inspector> inspectors, int most, int threads,
+            int factor, Cancel cancel) {
+        List<ModeSurvey> surveys = new ArrayList<>();
+        try (ExecutorService pool = Executors.newFixedThreadPool(threads)) {
+            List<Future<ModeSurvey>> all = modes.stream().map(mode -> pool.submit(() -> new ModeSurvey(schematic, mode,
+                    inspectors, most, factor, cancel))).toList();
+            for (Future<ModeSurvey> each : all) {
+                surveys.add(each.get());
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new java.util.concurrent.CancellationException();
+        } catch (ExecutionException e) {
+            throw e.getCause() instanceof RuntimeException cause ? cause : new IllegalStateException(e.getCause());
+        }
+        Map<String, Found> found = new LinkedHashMap<>();
+        List<Mode> bounded = new ArrayList<>();
+        long assignments = 0;
+        long solves = 0;
+        long blocks = 0;
+        for (ModeSurvey each : surveys) {
+            each.found().forEach((key, one) -> found.merge(key, one, Found::and));
+            assignments += each.assignments();
+            solves += each.solves();
+            blocks += each.blocks();
+            if (!each.complete()) {
+                bounded.add(each.mode());
+            }
+        }
+        return new BlockSurvey(new Survey(schematic, Survey.sorted(found), assignments, solves, bounded), blocks);
+    }
+}

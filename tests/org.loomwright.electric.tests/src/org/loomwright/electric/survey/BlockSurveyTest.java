@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.electric.survey;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.loomwright.app.BadCall;
+import org.loomwright.condition.Condition;
+import org.loomwright.electric.Example;
+import org.loomwright.electric.mode.Mode;
+import org.loomwright.electric.network.Schematic;
+import org.loomwright.quantity.Cancel;
+
+/** Vehicles that are looked at block by block against vehicles that are solved whole. */
+class BlockSurveyTest {
+
+    @Test
+    void enclosesWhatWholeVehiclesShow() throws BadCall {
+        for (Schematic schematic : Schematic.of(Example.of("orrin"))) {
+            if (schematic.fitment().platform().name().equals("orrin900")) {
+                encloses(schematic);
+            }
+        }
+    }
+
+    @Test
+    void enclosesWhatWholeVehiclesOfMadePlatformsShow(@TempDir Path folder) throws BadCall, IOException {
+        int exact = 0;
+        int told = 0;
+        for (int seed = 0; seed < 12; seed++) {
+            Survey blocks = encloses(OptionsPlatform.of(folder, seed, 5, 3, 3, 3));
+            told += blocks.found().size();
+            exact += (int) blocks.found().stream().filter(Survey.Found::exact).count();
+        }
+        assertTrue(told > 20 && exact > told / 3, exact + " of " + told + " are exact");
+    }
+
+    @Test
+    void growsWithBlocksAndNotWithVehicles(@TempDir Path folder) throws BadCall, IOException {
+        Schematic few = OptionsPlatform.of(folder, 3, 8, 4, 4, 3);
+        Schematic many = OptionsPlatform.of(folder, 4, 80, 40, 4, 3);
+        List<Mode> modes = List.of(few.mode("all").orElseThrow());
+        BlockSurvey one = BlockSurvey.of(few, modes, Inspectors.all(), Survey.MOST, 2, 0, Cancel.NEVER);
+        BlockSurvey ten = BlockSurvey.of(many, List.of(many.mode("all").orElseThrow()), Inspectors.all(), Survey.MOST,
+                2, Cancel.NEVER);
+        assertTrue(many.fitment().domain().count().bitLength() > 80);
+        assertTrue(ten.survey().bounded().isEmpty());
+        assertTrue(ten.survey().assignments() < 15 * one.survey().assignments(), ten.survey().assignments()
+                + " assignments after " + one.survey().assignments());
+        assertTrue(ten.survey().solves() < 40 * ten.survey().assignments(), ten.survey().solves() + " networks");
+    }
+
+    @Test
+    void isTheSameWithAnyNumberOfThreads(@TempDir Path folder) throws BadCall, IOException {
+        Schematic schematic = OptionsPlatform.of(folder, 5, 6, 3, 4, 2);
+        List<String> one = words(BlockSurvey.of(schematic, schematic.modes(), Inspectors.all(), Survey.MOST, 1, 0,
+                Cancel.NEVER));
+        assertTrue(!one.isEmpty());
+        assertEquals(one, words(BlockSurvey.of(schematic, schematic.modes(), Inspectors.all(), Survey.MOST, 3, 0,
+                Cancel.NEVER)));
+    }
+
+    private static List<String> words(BlockSurvey survey) {
+        return survey.survey().found().stream().map(each -> each.fault().key() + each.mode().name()
+                + each.when().words() + each.sure().words() + each.fault().words() + each.fault().steps()).toList();
+    }
+
+    private static Survey encloses(Schematic schematic) {
+        Survey whole = Survey.of(schematic, schematic.modes(), Inspectors.all(), Survey.MOST, Cancel.NEVER);
+        BlockSurvey blocks = BlockSurvey.of(schematic, schematic.modes(), Inspectors.all(), Survey.MOST, 2, 0,
+                Cancel.NEVER);
+        assertTrue(whole.bounded().isEmpty());
+        assertTrue(blocks.survey().bounded().isEmpty(), blocks.survey().bounded().toString());
+        Map<String, Condition> may = new TreeMap<>();
+        Map<String, Condition> sure = new TreeMap<>();
+        blocks.survey().found().forEach(each -> {
+            may.merge(each.fault().key(), each.when(), Condition::or);
+            sure.merge(each.fault().key(), each.sure(), Condition::or);
+        });
+        Map<String, Condition> seen = new TreeMap<>();
+        whole.found().forEach(each -> seen.merge(each.fault().key(), each.when(), Condition::or));
+        seen.forEach((key, when) -> assertTrue(may.containsKey(key) && when.implies(may.get(key)), () -> key + ": "
+                + when + " not in " + may.get(key)));
+        sure.forEach((key, when) -> assertTrue(when.isNever() || seen.containsKey(key)
+                && when.implies(seen.get(key)), () -> key + ": sure for " + when + ", seen for " + seen.get(key)));
+        return blocks.survey();
+    }
+}
