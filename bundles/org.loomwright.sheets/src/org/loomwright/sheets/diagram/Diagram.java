@@ -28,7 +28,7 @@ public record Diagram(double width, double height, List<Box> boxes, List<Wire> w
      *
      * @param from  index of the box that it leaves, in reading order
      * @param to    index of the box that it reaches
-     * @param width room for its label in mm
+     * @param width room for its label in mm; 0 where it has none
      */
     public record Edge(int from, String fromPin, int to, String toPin, double width, double height) {
     }

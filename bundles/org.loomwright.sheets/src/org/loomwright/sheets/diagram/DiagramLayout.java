@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.eclipse.elk.alg.layered.LayeredLayoutProvider;
 import org.eclipse.elk.alg.layered.options.LayeredOptions;
+import org.eclipse.elk.alg.layered.options.WrappingStrategy;
 import org.eclipse.elk.core.data.LayoutMetaDataService;
 import org.eclipse.elk.core.math.ElkPadding;
 import org.eclipse.elk.core.options.Direction;
@@ -34,6 +36,15 @@ public final class DiagramLayout {
 
     /** Lays boxes and wires out. */
     public Diagram lay(List<Diagram.Node> nodes, List<Diagram.Edge> edges) {
+        return lay(nodes, edges, OptionalDouble.empty());
+    }
+
+    /**
+     * Lays boxes and wires out, and breaks the row of layers as a text is broken into lines.
+     *
+     * @param aspect width over height that the whole should have; empty for a single row
+     */
+    public Diagram lay(List<Diagram.Node> nodes, List<Diagram.Edge> edges, OptionalDouble aspect) {
         synchronized (LayoutMetaDataService.class) {
             LayoutMetaDataService.initElkReflect(); // a register of the library that all threads share
         }
@@ -51,6 +62,10 @@ public final class DiagramLayout {
         graph.setProperty(LayeredOptions.SPACING_EDGE_NODE_BETWEEN_LAYERS, 4.0);
         graph.setProperty(LayeredOptions.SPACING_EDGE_EDGE_BETWEEN_LAYERS, 3.0);
         graph.setProperty(LayeredOptions.SPACING_COMPONENT_COMPONENT, 8.0);
+        aspect.ifPresent(wanted -> {
+            graph.setProperty(LayeredOptions.WRAPPING_STRATEGY, WrappingStrategy.MULTI_EDGE);
+            graph.setProperty(LayeredOptions.ASPECT_RATIO, wanted);
+        });
         List<ElkNode> boxes = new ArrayList<>();
         for (Diagram.Node node : nodes) {
             ElkNode box = ElkGraphUtil.createNode(graph);
@@ -65,7 +80,7 @@ public final class DiagramLayout {
             ElkPort from = port(boxes.get(edge.from()), edge.from(), edge.fromPin(), PortSide.EAST, ports);
             ElkPort to = port(boxes.get(edge.to()), edge.to(), edge.toPin(), PortSide.WEST, ports);
             ElkEdge wire = ElkGraphUtil.createSimpleEdge(from, to);
-            ElkLabel label = ElkGraphUtil.createLabel("wire", wire);
+            ElkLabel label = ElkGraphUtil.createLabel("wire", edge.width() > 0 ? wire : null);
             label.setDimensions(edge.width(), edge.height());
             wires.add(wire);
             labels.add(label);
