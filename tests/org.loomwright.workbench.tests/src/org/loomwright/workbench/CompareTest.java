@@ -7,12 +7,19 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Optional;
+import org.eclipse.compare.CompareConfiguration;
+import org.eclipse.compare.CompareEditorInput;
 import org.eclipse.compare.CompareUI;
+import org.eclipse.compare.HistoryItem;
+import org.eclipse.compare.ResourceNode;
+import org.eclipse.compare.structuremergeviewer.DiffNode;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.jgit.api.Git;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.ToolBar;
@@ -87,6 +94,55 @@ class CompareTest {
         hand.until("the file has what was taken over and what was not", () -> text(file).contains(WAS)
                 && text(file).contains(IS_TOO));
         hand.until("nothing is left to save", () -> !page.getActiveEditor().isDirty());
+    }
+
+    private static void compare(DiffNode node) {
+        CompareConfiguration configuration = new CompareConfiguration();
+        configuration.setLeftEditable(true);
+        CompareUI.openCompareEditor(new CompareEditorInput(configuration) {
+
+            @Override
+            protected Object prepareInput(IProgressMonitor monitor) {
+                return node;
+            }
+        });
+    }
+
+    @Test
+    void aFileAndItsLocalHistoryOpenWithATreeOfChangesThatCanBeFiltered() throws Exception {
+        IProject project = desk.orrin("history");
+        IFile file = project.getFile("front-harness.loom");
+        String changed = text(file).replace(WAS, IS).replace(WAS_TOO, IS_TOO);
+        file.setContents(new ByteArrayInputStream(changed.getBytes(StandardCharsets.UTF_8)), true, true, null);
+        desk.page();
+        ResourceNode now = new ResourceNode(file);
+        hand.tell(() -> {
+            try {
+                compare(new DiffNode(now, new HistoryItem(now, file.getHistory(null)[0])));
+            } catch (CoreException e) {
+                throw new IllegalStateException(e);
+            }
+        });
+        hand.found("the change of the length", () -> leaf("285"));
+        hand.until("what follows is told", () -> changes().filter(tree -> Arrays.stream(tree.getItems())
+                .anyMatch(each -> each.getText().startsWith("follows: fit"))).isPresent());
+        hand.picture("compare-history");
+    }
+
+    @Test
+    void twoFilesOpenWithATreeOfWhatDiffersAboveTheTexts() throws Exception {
+        IProject project = desk.orrin("history");
+        desk.page();
+        hand.tell(() -> compare(new DiffNode(new ResourceNode(project.getFile("front-1967.loom")),
+                new ResourceNode(project.getFile("front-1964.loom")))));
+        hand.until("the tree of changes is filled", () -> changes().filter(tree -> Arrays.stream(tree.getItems())
+                .flatMap(each -> Arrays.stream(each.getItems())).anyMatch(each -> each.getText().contains("35")))
+                .isPresent());
+        hand.found("the text of the one", () -> Hand.control(hand.window(), StyledText.class,
+                each -> each.getText().contains("drawing front64")));
+        hand.found("the text of the other", () -> Hand.control(hand.window(), StyledText.class,
+                each -> each.getText().contains("drawing front67")));
+        hand.picture("compare-files");
     }
 
     private static String text(IFile file) {

@@ -29,7 +29,7 @@ import org.eclipse.ui.PlatformUI;
  */
 final class Hand {
 
-    private static final long PATIENCE = 30_000;
+    private static final long PATIENCE = 90_000;
     private static final long BLINK = 40;
 
     private final Display display = PlatformUI.getWorkbench().getDisplay();
@@ -75,7 +75,7 @@ final class Hand {
         while (!ask(holds::getAsBoolean)) {
             if (System.currentTimeMillis() > end) {
                 picture("failed");
-                throw new AssertionError("not within half a minute: " + what);
+                throw new AssertionError("not within a minute and a half: " + what);
             }
             rest(BLINK);
         }

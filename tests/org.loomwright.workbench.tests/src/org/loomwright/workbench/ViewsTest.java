@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
+import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.texteditor.ITextEditor;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -124,7 +125,7 @@ class ViewsTest {
         desk.view("formboard");
         hand.until("the board of the editor's harness is drawn", () -> says("front fits a board of 2440 x 1220 mm"));
         Canvas canvas = hand.found("the board", () -> Hand.control(hand.window(), Canvas.class,
-                each -> each.getData("formboard") != null));
+                each -> each.getData("Formboard") != null));
         hand.tell(canvas::setFocus);
         hand.until("the board has the keys", canvas::isFocusControl);
         hand.press(0, SWT.PAGE_DOWN);
@@ -133,6 +134,48 @@ class ViewsTest {
         hand.press(0, SWT.CR);
         hand.until("the line of a branch is chosen", () -> editor.getSelectionProvider().getSelection()
                 instanceof ITextSelection text && text.getText().startsWith("branch "));
+    }
+
+    @Test
+    void theCircuitAtTheCursorIsDrawnAndAWireLeadsToItsLine() {
+        desk.view("circuit");
+        String text = hand.ask(() -> editor.getDocumentProvider().getDocument(editor.getEditorInput()).get());
+        int at = text.indexOf("circuit 16 ");
+        hand.tell(() -> {
+            editor.getSite().getPage().activate(editor);
+            editor.selectAndReveal(at + 8, 0);
+        });
+        hand.until("the circuit at the cursor is drawn", () -> says("Circuit 16, ") && says("with kit"));
+        Combo mode = hand.found("the box of modes", () -> Hand.control(hand.window(), Combo.class,
+                each -> "Mode".equals(each.getData("choice"))));
+        hand.until("the modes have the keys", () -> mode.setFocus() && mode.isFocusControl());
+        int dipped = hand.ask(() -> Arrays.asList(mode.getItems()).indexOf("dippedBeam"));
+        int chosen = hand.ask(mode::getSelectionIndex);
+        for (int i = chosen; i < dipped; i++) {
+            hand.press(0, SWT.ARROW_DOWN);
+        }
+        hand.until("the mode is chosen", () -> mode.getText().equals("dippedBeam"));
+        hand.until("the mode is solved", () -> says("Driving at night on dipped beam") && says("up to"));
+        Canvas canvas = hand.found("the circuit", () -> Hand.control(hand.window(), Canvas.class,
+                each -> each.getData("Circuit") != null));
+        hand.tell(canvas::setFocus);
+        hand.until("the circuit has the keys", canvas::isFocusControl);
+        hand.press(0, SWT.PAGE_DOWN);
+        for (int i = 0; i < 40 && !hand.ask(() -> String.valueOf(canvas.getToolTipText())).matches(
+                "wire 16\\w+ .* of front from .*"); i++) {
+            hand.press(0, SWT.PAGE_DOWN);
+        }
+        String told = hand.ask(canvas::getToolTipText);
+        assertTrue(told.matches("wire 16\\w+ .*: \\d+\\.\\d\\d A, loses .* mV, \\d+ C"), told);
+        hand.picture("circuit");
+        hand.tell(() -> page(editor).toggleZoom(page(editor).getActivePartReference()));
+        hand.press(0, '0');
+        hand.picture("circuit-large");
+        hand.tell(() -> page(editor).toggleZoom(page(editor).getActivePartReference()));
+        hand.press(0, SWT.CR);
+        hand.until("the line of the wire is chosen", () -> editor.getSelectionProvider().getSelection()
+                instanceof ITextSelection text2 && text2.getText().startsWith("wire ")
+                && text2.getOffset() > at);
     }
 
     @Test
@@ -152,6 +195,10 @@ class ViewsTest {
         hand.until("the front drawings are shown", () -> years.getColumnCount() == 5
                 && years.getColumn(1).getText().equals("front64"));
         hand.picture("years");
+    }
+
+    private static IWorkbenchPage page(ITextEditor editor) {
+        return editor.getSite().getPage();
     }
 
     private boolean says(String words) {

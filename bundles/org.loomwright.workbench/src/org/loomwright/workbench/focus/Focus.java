@@ -9,7 +9,8 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import org.eclipse.core.resources.IProject;
 
 /**
- * The project that the windows look at, the vehicles chosen in it, and the drawing or harness that the cursor is in.
+ * The project that the windows look at, the vehicles chosen in it, and the drawing or harness and the circuit that the
+ * cursor is in.
  * Safe for use by several threads; listeners are called on the thread that makes the change.
  */
 public final class Focus {
@@ -18,6 +19,7 @@ public final class Focus {
     private final Map<IProject, Choice> choices = new ConcurrentHashMap<>();
     private volatile IProject project;
     private volatile String wiring = "";
+    private volatile String circuit = "";
 
     /** Returns the project that is looked at. */
     public Optional<IProject> project() {
@@ -29,6 +31,7 @@ public final class Focus {
         if (at != null && !at.equals(project)) {
             project = at;
             wiring = "";
+            circuit = "";
             tell();
         }
     }
@@ -52,10 +55,17 @@ public final class Focus {
         return wiring;
     }
 
-    /** The cursor is in a drawing or harness. */
-    public void enter(String name) {
-        if (!name.equals(wiring)) {
+    /** Returns the name of the circuit there that the cursor was in last; empty for none. */
+    public String circuit() {
+        return circuit;
+    }
+
+    /** The cursor is in a drawing or harness, and there in a circuit; empty where it is in none. */
+    public void enter(String name, String of) {
+        boolean other = !name.equals(wiring);
+        if (other || !of.isEmpty() && !of.equals(circuit)) {
             wiring = name;
+            circuit = of;
             tell();
         }
     }

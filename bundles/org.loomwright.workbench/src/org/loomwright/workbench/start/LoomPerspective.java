@@ -26,12 +26,21 @@ public final class LoomPerspective implements IPerspectiveFactory {
         below.addView(VIEW + "years");
         below.addView(VIEW + "harness");
         below.addView(VIEW + "formboard");
+        below.addView(VIEW + "circuit");
         below.addView(IPageLayout.ID_PROBLEM_VIEW);
         below.addPlaceholder(IPageLayout.ID_PROGRESS_VIEW);
+        below.addPlaceholder(VIEW + "references");
         layout.addView(IPageLayout.ID_OUTLINE, IPageLayout.RIGHT, 0.8f, editor);
-        for (String view : new String[] {"vehicles", "findings", "fit", "years", "harness", "formboard"}) {
+        for (String view : new String[] {"vehicles", "findings", "fit", "years", "harness", "formboard",
+            "circuit"}) {
             layout.addShowViewShortcut(VIEW + view);
         }
+        for (String view : new String[] {"harness", "formboard", "circuit"}) {
+            layout.addShowInPart(VIEW + view);
+        }
+        layout.addShowInPart(EXPLORER);
+        layout.addShowInPart(IPageLayout.ID_OUTLINE);
+        layout.addShowViewShortcut(VIEW + "references");
         layout.addShowViewShortcut(EXPLORER);
         layout.addShowViewShortcut(IPageLayout.ID_PROBLEM_VIEW);
         layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);

@@ -4,6 +4,7 @@ package org.loomwright.workbench.view;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
@@ -27,8 +28,8 @@ import org.loomwright.sheets.document.Mark;
 import org.loomwright.sheets.document.Point;
 
 /**
- * Draws a formboard as it is printed, black on white; it can be made larger and smaller with the wheel and with keys,
- * moved by dragging and with keys, and its branches be gone through with keys and clicked.
+ * Draws a formboard or a circuit as it is printed, black on white; it can be made larger and smaller with the wheel and
+ * with keys, moved by dragging and with keys, and what lies on it be gone through with keys and clicked.
  */
 final class BoardCanvas {
 
@@ -37,10 +38,19 @@ final class BoardCanvas {
     private static final int NEAR = 8;
     private static final int EDGE = 6;
     private static final int MOVE = 60;
+    /** Dots a mm above which nothing is made larger by itself. */
+    private static final double MOST = 6;
     /** Letters smaller than this many dots are not drawn. */
     private static final double LEGIBLE = 5;
 
     private final Canvas canvas;
+    /** Dots a mm that make all of it as large as fits. */
+    private static final double WHOLE = 0.02;
+
+    private final String kind;
+    private final double readable;
+    private double least;
+    private final UnaryOperator<String> words;
     private final Consumer<String> open;
     private String name = "";
     private Optional<BoardPicture> picture = Optional.empty();
@@ -54,10 +64,20 @@ final class BoardCanvas {
     private org.eclipse.swt.graphics.Point grip;
     private boolean moved;
 
-    BoardCanvas(Composite parent, Consumer<String> open) {
+    /**
+     * @param kind  what is drawn, for a screen reader: {@code Formboard}
+     * @param least dots a mm that it is not made smaller than unless somebody asks for it; 0 to show all of it
+     * @param words what is told of a thing of that name
+     * @param open  opens its line
+     */
+    BoardCanvas(Composite parent, String kind, double least, UnaryOperator<String> words, Consumer<String> open) {
+        this.kind = kind;
+        this.readable = Math.max(least, WHOLE);
+        this.least = readable;
+        this.words = words;
         this.open = open;
         canvas = new Canvas(parent, SWT.BORDER | SWT.DOUBLE_BUFFERED);
-        canvas.setData("formboard", true);
+        canvas.setData(kind, this);
         canvas.addPaintListener(event -> paint(event.gc));
         canvas.addListener(SWT.Resize, event -> canvas.redraw());
         canvas.addKeyListener(KeyListener.keyPressedAdapter(this::key));
@@ -75,9 +95,14 @@ final class BoardCanvas {
 
             @Override
             public void getName(AccessibleEvent event) {
-                event.result = "Formboard of " + name + (selected.isEmpty() ? "" : ", " + selected);
+                event.result = kind + " of " + name + (selected.isEmpty() ? "" : ", " + words.apply(selected));
             }
         });
+    }
+
+    /** The name of what is chosen; empty for nothing. */
+    String selected() {
+        return selected;
     }
 
     Control control() {
@@ -118,6 +143,11 @@ final class BoardCanvas {
                     zoom(1 / STEP, area.width / 2, area.height / 2);
                 } else if (event.character == '0') {
                     all = true;
+                    least = WHOLE;
+                    canvas.redraw();
+                } else if (event.character == '1') {
+                    all = true;
+                    least = readable;
                     canvas.redraw();
                 }
             }
@@ -128,13 +158,26 @@ final class BoardCanvas {
         List<String> all = picture.map(each -> List.copyOf(each.paths().keySet())).orElse(List.of());
         if (!all.isEmpty()) {
             int at = all.indexOf(selected);
-            select(all.get(at < 0 ? by > 0 ? 0 : all.size() - 1 : Math.clamp(at + by, 0, all.size() - 1)));
+            choose(all.get(at < 0 ? by > 0 ? 0 : all.size() - 1 : Math.clamp(at + by, 0, all.size() - 1)));
+        }
+    }
+
+    /** Selects, and moves the picture so that it is seen. */
+    private void choose(String strand) {
+        select(strand);
+        fit();
+        int[] dots = dots(picture.orElseThrow().paths().get(strand));
+        Rectangle area = canvas.getClientArea();
+        int x = Math.clamp(dots[0], EDGE, Math.max(EDGE, area.width - 3 * MOVE));
+        int y = Math.clamp(dots[1], EDGE, Math.max(EDGE, area.height - 2 * MOVE));
+        if (x != dots[0] || y != dots[1]) {
+            move(area.width / 3.0 - dots[0], area.height / 3.0 - dots[1]);
         }
     }
 
     private void select(String strand) {
         selected = strand;
-        canvas.setToolTipText(strand);
+        canvas.setToolTipText(words.apply(strand).replace("&", "&&"));
         canvas.getAccessible().setFocus(ACC.CHILDID_SELF);
         canvas.redraw();
     }
@@ -153,7 +196,7 @@ final class BoardCanvas {
             return;
         }
         all = false;
-        double wide = Math.clamp(scale * by, 0.02, 40);
+        double wide = Math.clamp(scale * by, WHOLE, 40);
         left = x - (x - left) * wide / scale;
         top = y - (y - top) * wide / scale;
         scale = wide;
@@ -185,9 +228,10 @@ final class BoardCanvas {
         if (all && picture.isPresent() && area.width > 0 && area.height > 0) {
             double width = picture.get().drawing().width();
             double height = picture.get().drawing().height();
-            scale = Math.max(0.02, Math.min((area.width - 2 * EDGE) / width, (area.height - 2 * EDGE) / height));
-            left = (area.width - width * scale) / 2;
-            top = (area.height - height * scale) / 2;
+            scale = Math.max(least, Math.min(MOST, Math.min((area.width - 2 * EDGE) / width, (area.height - 2 * EDGE)
+                    / height)));
+            left = Math.max(least > WHOLE ? EDGE : Integer.MIN_VALUE, (area.width - width * scale) / 2);
+            top = Math.max(least > WHOLE ? EDGE : Integer.MIN_VALUE, (area.height - height * scale) / 2);
         }
     }
 
@@ -204,7 +248,7 @@ final class BoardCanvas {
         List<Point> chosen = picture.get().paths().get(selected);
         if (chosen != null) {
             gc.setForeground(display.getSystemColor(SWT.COLOR_LIST_SELECTION));
-            gc.setLineWidth((int) Math.max(9, 26 * scale));
+            gc.setLineWidth((int) Math.clamp(26 * scale, 9, 14));
             gc.setLineStyle(SWT.LINE_SOLID);
             gc.drawPolyline(dots(chosen));
         }

@@ -56,7 +56,8 @@ public final class FocusTracker implements ISelectionListener {
             if (file != null && rooms.room(file.getProject()).isPresent()) {
                 focus.look(file.getProject());
                 if (selection instanceof ITextSelection text && ProjectSources.isSource(file)) {
-                    wiring(file, text.getOffset()).ifPresent(focus::enter);
+                    wiring(file, text.getOffset()).ifPresent(found -> focus.enter(found.name().text(),
+                            circuit(found, text.getOffset())));
                 }
             }
         } else if (selection instanceof IStructuredSelection structured && !structured.isEmpty()) {
@@ -72,13 +73,18 @@ public final class FocusTracker implements ISelectionListener {
         return Math.max(0, Math.max(span.offset() - offset, offset - span.end()));
     }
 
+    /** The circuit around an offset; empty for none. */
+    private static String circuit(Wiring wiring, int offset) {
+        return wiring.circuits().stream().filter(each -> distance(each.span(), offset) == 0)
+                .map(each -> each.name().text()).findFirst().orElse("");
+    }
+
     /** The drawing or harness around an offset, else the nearest, by what was last known of the file. */
-    private Optional<String> wiring(IFile file, int offset) {
+    private Optional<Wiring> wiring(IFile file, int offset) {
         String name = ProjectSources.name(file);
         return rooms.room(file.getProject()).flatMap(room -> room.truth()).map(Truth::project).stream()
                 .flatMap(project -> project.sources().stream()).filter(source -> source.file().equals(name))
                 .map(Source::elements).flatMap(elements -> elements.stream()).filter(Wiring.class::isInstance)
-                .min(Comparator.comparingInt(element -> distance(element.span(), offset)))
-                .map(element -> element.name().text());
+                .map(Wiring.class::cast).min(Comparator.comparingInt(element -> distance(element.span(), offset)));
     }
 }

@@ -48,7 +48,8 @@ public final class FormboardView extends TruthView<BoardPage> {
             wanted = box.getText();
             again();
         }));
-        canvas = new BoardCanvas(parent, name -> model().map(page -> page.spans().get(name)).ifPresent(this::open));
+        canvas = new BoardCanvas(parent, "Formboard", 0, name -> name,
+                name -> model().map(page -> page.spans().get(name)).ifPresent(this::open));
         GridDataFactory.fillDefaults().grab(true, true).applyTo(canvas.control());
     }
 

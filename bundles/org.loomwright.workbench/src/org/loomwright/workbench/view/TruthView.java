@@ -14,6 +14,8 @@ import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.ui.part.IShowInTarget;
+import org.eclipse.ui.part.ShowInContext;
 import org.eclipse.ui.part.ViewPart;
 import org.loomwright.harness.Span;
 import org.loomwright.quantity.Cancelled;
@@ -33,7 +35,7 @@ import org.loomwright.workbench.truth.Truth;
  *
  * @param <M> what is to be seen; immutable
  */
-public abstract class TruthView<M> extends ViewPart {
+public abstract class TruthView<M> extends ViewPart implements IShowInTarget {
 
     private static final long PAUSE = 60;
 
@@ -95,6 +97,14 @@ public abstract class TruthView<M> extends ViewPart {
     @Override
     public void setFocus() {
         content.setFocus();
+    }
+
+    /** Follows the editor that somebody wants to see here. */
+    @Override
+    public final boolean show(ShowInContext context) {
+        tracker.follow();
+        again();
+        return true;
     }
 
     /** Has it worked out again, soon. */
