@@ -231,7 +231,7 @@ class FlowsTest {
         };
         try (Workspace workspace = new Workspace(Bench.READER, StandardRules.engine(1), Settings.TIMELESS,
                 new Pace(Duration.ofHours(1), Duration.ZERO), listener)) {
-            workspace.opened(file, 1, CABIN);
+            workspace.changed(file, 1, CABIN);
             assertEquals(List.of("cut 1005 mm"), ask(workspace, file));
             assertEquals(List.of(), heard, "nothing is solved before the rules were asked");
             workspace.settled().get(60, TimeUnit.SECONDS);

@@ -17,10 +17,12 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.loomwright.ide.project.Moment;
 import org.loomwright.ide.session.Listener;
 import org.loomwright.ide.session.Pace;
 import org.loomwright.ide.session.Workspace;
@@ -141,5 +143,28 @@ class WorkspaceTest {
         ExecutionException failed = assertThrows(ExecutionException.class,
                 () -> answer.get(30, TimeUnit.SECONDS));
         assertTrue(failed.getCause() instanceof Cancelled);
+    }
+
+    @Test
+    void openingAFileAsItIsOnDiskReadsNothingAgainAndWaitsForNobody() throws Exception {
+        workspace.opened(folder.resolve("d.loom"), 7, DRAWING);
+        long deadline = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
+        while (!ask("d.loom", Moment::settled) && System.nanoTime() < deadline) {
+            Thread.sleep(5);
+        }
+        assertTrue(ask("d.loom", Moment::settled), "all rules were asked, though the pause is an hour");
+        assertEquals(OptionalInt.of(7), versions.get("d.loom"));
+        long before = ask("d.loom", Moment::number);
+        workspace.opened(folder.resolve("p.loom"), 1, PLATFORM);
+        assertEquals(before, ask("d.loom", Moment::number), "nothing has changed");
+        assertEquals(OptionalInt.of(1), versions.get("p.loom"));
+        workspace.opened(folder.resolve("p.loom"), 2, PLATFORM.replace("place box", "place bix"));
+        assertTrue(ask("d.loom", Moment::number) > before);
+        assertEquals(List.of("name-unknown"), rules("d.loom"), "another text than that on disk is read");
+    }
+
+    private <T> T ask(String name, Function<Moment, T> question) throws Exception {
+        return workspace.ask(folder.resolve(name), (moment, file, cancel) -> question.apply(moment))
+                .get(30, TimeUnit.SECONDS);
     }
 }

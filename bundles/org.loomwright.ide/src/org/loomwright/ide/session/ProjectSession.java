@@ -81,6 +81,18 @@ final class ProjectSession {
         return () -> generation.get() != now;
     }
 
+    /** Whether a file was read without a problem and has this very text. */
+    boolean isRead(String name, String text) {
+        return moment.has(name) && moment.text(name).equals(text) && moment.project().sources().stream()
+                .anyMatch(source -> source.file().equals(name) && source.problems().isEmpty());
+    }
+
+    /** An editor was opened on a file and has the text that was read already: nothing else changes. */
+    void openedAsRead(String name, int version, String text) {
+        buffers.put(name, new Buffer(version, text));
+        publish();
+    }
+
     /** An editor has this text of a file now. */
     void buffer(String name, int version, String text) {
         Buffer before = buffers.put(name, new Buffer(version, text));

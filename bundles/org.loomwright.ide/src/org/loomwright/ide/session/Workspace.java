@@ -2,6 +2,7 @@
 package org.loomwright.ide.session;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -96,9 +97,29 @@ public final class Workspace implements AutoCloseable {
         write(() -> session(plain(folder)));
     }
 
-    /** An editor was opened on a file, with this text. */
+    /**
+     * An editor was opened on a file, with this text. Where that is what was read from disk, nothing is read or checked
+     * again. What an editor asks for next is prepared.
+     */
     public void opened(Path file, int version, String text) {
-        changed(file, version, text);
+        Path plain = plain(file);
+        write(() -> {
+            ProjectSession session = of(plain);
+            String name = session.name(plain);
+            if (session.isRead(name, text)) {
+                session.openedAsRead(name, version, text);
+                ScheduledFuture<?> pausing = waiting.get(session);
+                if (pausing != null && !pausing.isDone()) {
+                    deepLater(session, Duration.ZERO); // nobody is typing
+                }
+            } else {
+                session.disturb();
+                session.buffer(name, version, text);
+                deepLater(session, pace.pause());
+            }
+            Moment moment = session.moment();
+            reading.execute(() -> moment.words(name));
+        });
     }
 
     /** The text in an editor is now this. */
@@ -108,7 +129,7 @@ public final class Workspace implements AutoCloseable {
         write(() -> {
             ProjectSession session = of(plain);
             session.buffer(session.name(plain), version, text);
-            deepLater(session);
+            deepLater(session, pace.pause());
         });
     }
 
@@ -120,7 +141,7 @@ public final class Workspace implements AutoCloseable {
             if (session != null) {
                 session.disturb();
                 session.unbuffer(session.name(plain));
-                deepLater(session);
+                deepLater(session, pace.pause());
             }
         });
     }
@@ -129,7 +150,7 @@ public final class Workspace implements AutoCloseable {
     public void refresh() {
         write(() -> projects.values().forEach(session -> {
             if (session.refresh(progress(session))) {
-                deepLater(session);
+                deepLater(session, pace.pause());
             }
         }));
     }
@@ -142,7 +163,7 @@ public final class Workspace implements AutoCloseable {
                 if (!now.isNone()) {
                     write(() -> {
                         if (session.apply(now, progress(session))) {
-                            deepLater(session);
+                            deepLater(session, pace.pause());
                         }
                     });
                 }
@@ -282,7 +303,7 @@ public final class Workspace implements AutoCloseable {
                     Moment.first(Project.link(List.of()), List.of(), false, words, stock), listener);
             projects.put(root, known);
             known.refresh(progress(known));
-            deepLater(known);
+            deepLater(known, pace.pause());
         }
         return known;
     }
@@ -298,10 +319,10 @@ public final class Workspace implements AutoCloseable {
         }
     }
 
-    private void deepLater(ProjectSession session) {
+    private void deepLater(ProjectSession session, Duration pause) {
         cancelWaiting(session);
         if (!session.moment().settled()) {
-            waiting.put(session, clock.schedule(() -> write(() -> deep(session)), pace.pause().toMillis(),
+            waiting.put(session, clock.schedule(() -> write(() -> deep(session)), pause.toMillis(),
                     TimeUnit.MILLISECONDS));
         }
     }
