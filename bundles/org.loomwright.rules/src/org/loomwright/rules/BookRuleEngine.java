@@ -96,7 +96,7 @@ public final class BookRuleEngine implements RuleEngine {
         Shapes shapes = memory.shapes(project, cancel);
         Joining joining = new Joining();
         Units units = new Units(project, memory);
-        Work work = new Work(drawings::contains, shapes, hearing, cancel, progress);
+        Work work = new Work(drawings::contains, new Writing(project::text), shapes, hearing, cancel, progress);
         Map<String, Found> found = new HashMap<>();
         List<Found> inOrder = new ArrayList<>();
         for (Unit unit : units.list(cancel, (platform, why) -> joining.tooMany("the connections of "
@@ -146,6 +146,7 @@ public final class BookRuleEngine implements RuleEngine {
     /** The calls of rules that one check has to make. */
     private final class Work {
         private final Predicate<String> drawing;
+        private final Writing writing;
         private final Shapes shapes;
         private final Optional<Hearing> hearing;
         private final Cancel cancel;
@@ -154,9 +155,10 @@ public final class BookRuleEngine implements RuleEngine {
         private final AtomicLong done = new AtomicLong();
         private final AtomicLong asked = new AtomicLong();
 
-        Work(Predicate<String> drawing, Shapes shapes, Optional<Hearing> hearing, Cancel cancel,
-                Progress progress) {
+        Work(Predicate<String> drawing, Writing writing, Shapes shapes, Optional<Hearing> hearing,
+                Cancel cancel, Progress progress) {
             this.drawing = drawing;
+            this.writing = writing;
             this.shapes = shapes;
             this.hearing = hearing;
             this.cancel = cancel;
@@ -256,7 +258,7 @@ public final class BookRuleEngine implements RuleEngine {
             }
             outcome.asked();
             asked.incrementAndGet();
-            Findings findings = new Findings(rule.info(), drawing, cancel);
+            Findings findings = new Findings(rule.info(), drawing, writing, cancel);
             try {
                 rule.check(rule.target().cast(target), findings);
                 outcome.add(findings.drafts());

@@ -98,6 +98,12 @@ public final class Draft {
         return this;
     }
 
+    /** Offers a change of the text that may be the right one, where there is one. */
+    public Draft guess(String title, Optional<TextEdit> edit) {
+        edit.ifPresent(each -> guess(title, each));
+        return this;
+    }
+
     /** Weighs it otherwise than the rule's other findings. */
     public Draft weighs(Severity other) {
         severity = other;

@@ -15,8 +15,11 @@ public final class Findings {
     private final Cancel cancel;
     private final List<Draft> drafts = new ArrayList<>();
 
-    Findings(RuleInfo info, Predicate<String> drawing, Cancel cancel) {
+    private final Writing writing;
+
+    Findings(RuleInfo info, Predicate<String> drawing, Writing writing, Cancel cancel) {
         this.info = info;
+        this.writing = writing;
         this.drawing = drawing;
         this.cancel = cancel;
     }
@@ -37,6 +40,11 @@ public final class Findings {
     /** Begins a finding about a wire. */
     public Draft about(WireView wire) {
         return about(wire.owner(), wire.label(), "wire " + wire.label());
+    }
+
+    /** Changes of what is written, to be proposed. */
+    public Writing writing() {
+        return writing;
     }
 
     /** Throws when the check was cancelled; a rule calls it now and then in a long search. */

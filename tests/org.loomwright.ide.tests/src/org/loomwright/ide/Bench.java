@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -37,6 +38,7 @@ public final class Bench {
     public static final Path ORRIN = ROOT.resolve("docs/examples/orrin");
 
     private final Map<String, String> texts = new TreeMap<>();
+    private Settings settings = Settings.TIMELESS;
     private Moment moment;
 
     private Bench() {
@@ -81,7 +83,15 @@ public final class Bench {
     public Bench copy() {
         Bench copy = new Bench();
         copy.texts.putAll(texts);
+        copy.settings = settings;
         return copy;
+    }
+
+    /** The same on a day, so that what has a last day can be over. */
+    public Bench on(LocalDate day) {
+        settings = Settings.on(day);
+        moment = null;
+        return this;
     }
 
     /** The names of its files, in order. */
@@ -105,7 +115,7 @@ public final class Bench {
     }
 
     private Moment moment(boolean whole) {
-        EditSession session = new EditSession(READER, 1, StandardRules.engine(1), Settings.TIMELESS);
+        EditSession session = new EditSession(READER, 1, StandardRules.engine(1), settings);
         List<Input> inputs = new ArrayList<>();
         texts.forEach((name, text) -> inputs.add(Input.of(name, text.getBytes(StandardCharsets.UTF_8))));
         List<Finding> findings = session.read(inputs, List.of(), Cancel.NEVER, Progress.NONE);

@@ -94,7 +94,8 @@ class HardTextsTest {
         Random random = new Random(11);
         String text = Bench.orrin().text("front-1964.loom");
         WordLines lines = Bench.READER.words().read(text);
-        List<String> pieces = List.of("{", "}", "\n", "\"", " when ", "wire a ", "/*", "*/", "//", "18 ga", "", "\u0001");
+        List<String> pieces = List.of("{", "}", "\n", "\"", " when ", "wire a ", "/*", "*/", "//", "18 ga", "",
+                "\u0001");
         for (int i = 0; i < 300; i++) {
             int at = random.nextInt(text.length() + 1);
             int end = Math.min(text.length(), at + random.nextInt(12));

@@ -2,6 +2,7 @@
 package org.loomwright.rules.parts;
 
 import org.loomwright.condition.Condition;
+import org.loomwright.condition.Expression;
 import org.loomwright.electric.connection.WireEnd;
 import org.loomwright.harness.Connector;
 import org.loomwright.rules.Draft;
@@ -51,6 +52,15 @@ public final class PlugInWiredCavity implements Rule<Target.OfHousing> {
                 both = both.or(here);
                 wire = wire.isEmpty() ? end.wire().label() : wire;
                 draft.see(end.span(), "wire " + end.wire().label());
+            }
+        }
+        if (!both.isNever()) {
+            Condition free = plugged.minus(both);
+            if (free.isNever()) {
+                draft.guess("leave out the plug", findings.writing().withoutLine(fact.span()));
+            } else if (fact.when() instanceof Expression.Always) {
+                draft.guess("plug it only when " + free.words(),
+                        findings.writing().behind(fact.span(), " when " + free.words()));
             }
         }
         draft.when(both).key(fact.cavity() + " " + fact.value())

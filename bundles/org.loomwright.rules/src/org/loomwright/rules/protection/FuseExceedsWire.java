@@ -199,6 +199,10 @@ public final class FuseExceedsWire implements Rule<Target.OfNetwork> {
                                     + " A rests on figures from memory only")
                     .advise(advice(verdict, larger));
             verdict.steps().get().forEach(draft::step);
+            if (judged) {
+                larger.ifPresent(next -> draft.guess("make wire " + wire.label() + " " + next,
+                        findings.writing().replace(size.span(), size.value().toString(), next.toString())));
+            }
             if (fuse.inside().holder().ours()) {
                 draft.ours();
             }

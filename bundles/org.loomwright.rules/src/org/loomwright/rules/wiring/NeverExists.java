@@ -135,17 +135,18 @@ public final class NeverExists implements Rule<Target.OfHarness> {
 
         private <T> void facts(String words, Name element, List<Fact<T>> facts, Condition within) {
             for (Fact<T> fact : facts) {
-                there("this " + words, element, fact.when(), within, fact.span());
+                there("this " + words, element, fact.when(), within, fact.span(), fact.span());
             }
         }
 
         private boolean there(String words, Name element, Expression when, Span span, Condition within) {
             Span name = element.span().equals(Span.NONE) ? span : element.span();
-            return there(words, element, when, within, name);
+            return there(words, element, when, within, name, span);
         }
 
         /** Reports what stands in vehicles that exist and is itself in none of them; returns whether it is in some. */
-        private boolean there(String words, Name element, Expression when, Condition within, Span shown) {
+        private boolean there(String words, Name element, Expression when, Condition within, Span shown,
+                Span whole) {
             if (within.isNever() || when instanceof Expression.Always) {
                 return !within.isNever();
             }
@@ -157,6 +158,7 @@ public final class NeverExists implements Rule<Target.OfHarness> {
                     .at(shown, "when " + when.words() + ": no vehicle")
                     .says(words + " exists in no vehicle: \"" + when.words() + "\" never holds here")
                     .advise("mend the condition, or remove what it stands on")
+                    .guess("remove the line", findings.writing().withoutLine(whole))
                     .report();
             return false;
         }

@@ -2,10 +2,12 @@
 package org.loomwright.rules.wiring;
 
 import java.util.List;
+import org.loomwright.condition.Condition;
 import org.loomwright.electric.connection.WireEnd;
 import org.loomwright.harness.link.Case;
 import org.loomwright.harness.link.Node;
 import org.loomwright.harness.link.WireView;
+import org.loomwright.rules.Draft;
 import org.loomwright.rules.Findings;
 import org.loomwright.rules.Rule;
 import org.loomwright.rules.RuleInfo;
@@ -59,11 +61,15 @@ public final class WireToItself implements Rule<Target.OfCircuit> {
 
     private static void report(WireView wire, WireEnd start, WireEnd end, Findings findings) {
         String spot = end.node().label();
-        findings.about(wire).when(start.when().and(end.when())).key(spot)
+        Condition when = start.when().and(end.when());
+        Draft draft = findings.about(wire).when(when).key(spot)
                 .at(end.span(), "ends where it starts")
                 .see(start.span(), "starts at " + spot)
                 .says("wire " + wire.label() + " leads from " + spot + " to " + spot)
-                .advise("say where it really goes, or remove it")
-                .report();
+                .advise("say where it really goes, or remove it");
+        if (wire.when().minus(when).isNever()) {
+            draft.guess("remove the wire", findings.writing().withoutLine(wire.wire().span()));
+        }
+        draft.report();
     }
 }

@@ -69,7 +69,8 @@ class LargeAnswersTest {
         try (Client client = client(text, new ClientCapabilities())) {
             List<Diagnostic> told = client.until(FILE, list -> list.size() > 1_000);
             assertEquals(1_001, told.size());
-            assertTrue(told.getLast().getMessage().getLeft().matches("[0-9]+ more findings of this file are not shown; .*"),
+            assertTrue(told.getLast().getMessage().getLeft()
+                    .matches("[0-9]+ more findings of this file are not shown; .*"),
                     told.getLast()::toString);
             assertEquals(DiagnosticSeverity.Error, told.getFirst().getSeverity(), "the worst first");
             Position place = Client.at(text, "device d at ", 12);
