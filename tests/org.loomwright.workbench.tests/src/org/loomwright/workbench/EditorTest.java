@@ -105,6 +105,21 @@ class EditorTest {
     }
 
     @Test
+    void hoverKnowsWhatAWireCarriesOnceItsCircuitsAreSolved() throws Exception {
+        IProject project = desk.orrin("views");
+        ITextEditor editor = desk.open(project.getFile("front-harness.loom"));
+        ITextViewer viewer = hand.ask(() -> editor.getAdapter(ITextViewer.class));
+        int wire = hand.ask(() -> viewer.getDocument().get()).indexOf("wire a 10 ga from K1:87") + "wire ".length();
+        String hover = new LoomHover().getHoverInfo(viewer, new Region(wire, 0));
+        assertTrue(hover != null && hover.contains("carries"), hover);
+        for (int i = 0; i < 180 && !hover.contains(" A at most"); i++) {
+            hand.rest(500);
+            hover = new LoomHover().getHoverInfo(viewer, new Region(wire, 0));
+        }
+        assertTrue(hover.contains(" A at most"), hover);
+    }
+
+    @Test
     void theOutlineShowsWhatIsInTheFile() throws Exception {
         IProject project = desk.orrin("views");
         desk.open(project.getFile("front-harness.loom"));

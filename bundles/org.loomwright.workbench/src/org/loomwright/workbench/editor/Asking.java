@@ -51,8 +51,10 @@ public final class Asking {
     public static <T> T ask(Open open, Question<T> question, T otherwise) {
         try {
             Moment moment = open.room().moment();
-            return moment.has(open.name()) ? question.answer(moment, open.name(), () -> Thread.interrupted())
+            T answer = moment.has(open.name()) ? question.answer(moment, open.name(), () -> Thread.interrupted())
                     : otherwise;
+            open.room().answered(moment);
+            return answer;
         } catch (Cancelled e) {
             return otherwise;
         }

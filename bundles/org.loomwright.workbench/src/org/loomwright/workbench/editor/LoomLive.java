@@ -24,8 +24,10 @@ import org.eclipse.jface.text.source.Annotation;
 import org.eclipse.jface.text.source.IAnnotationModel;
 import org.eclipse.jface.text.source.IAnnotationModelExtension;
 import org.eclipse.jface.text.source.ISourceViewer;
+import org.eclipse.jface.text.source.ISourceViewerExtension5;
 import org.eclipse.jface.viewers.IPostSelectionProvider;
 import org.eclipse.jface.viewers.ISelectionChangedListener;
+import org.eclipse.swt.widgets.Display;
 import org.loomwright.ide.Services;
 import org.loomwright.ide.navigate.Occurrence;
 import org.loomwright.ide.project.Moment;
@@ -83,6 +85,11 @@ public final class LoomLive extends AbstractReconciler {
 
     private void told(IProject project, Truth truth) {
         job.schedule();
+        Display.getDefault().asyncExec(() -> {
+            if (viewer instanceof ISourceViewerExtension5 mined && viewer.getTextWidget() != null) {
+                mined.updateCodeMinings();
+            }
+        });
     }
 
     private void look() {

@@ -50,6 +50,8 @@ public final class ProjectRoom {
     private final AtomicReference<AtomicBoolean> running = new AtomicReference<>(new AtomicBoolean());
     private final Object work = new Object();
     private final Job job;
+    /** Solves the circuits that somebody asked about; a change stops it. */
+    private final Job solving;
     private final Supplier<Moment> first;
     private boolean loaded;
     private volatile Moment moment;
@@ -63,6 +65,8 @@ public final class ProjectRoom {
                 Settings.on(LocalDate.now()));
         job = Job.create("Checking " + project.getName(), this::run);
         job.setPriority(Job.SHORT);
+        solving = Job.create("Solving the circuits of " + project.getName(), this::solve);
+        solving.setPriority(Job.LONG);
     }
 
     /** Returns the project. */
@@ -90,6 +94,13 @@ public final class ProjectRoom {
         synchronized (work) {
             read(new NullProgressMonitor());
             return moment;
+        }
+    }
+
+    /** Sees to it that circuits are solved, if the answer to a question could not tell what flows in them. */
+    public void answered(Moment asked) {
+        if (asked.isSolvingWanted() || asked.settled() && asked.isSolvingWelcome()) {
+            solving.schedule();
         }
     }
 
@@ -126,6 +137,7 @@ public final class ProjectRoom {
     void close() {
         running.get().set(true);
         job.cancel();
+        solving.cancel();
     }
 
     private void note(String file, Optional<byte[]> bytes) {
@@ -144,6 +156,22 @@ public final class ProjectRoom {
                 job.schedule(Preferences.pause());
             }
             return Status.CANCEL_STATUS;
+        }
+    }
+
+    private IStatus solve(IProgressMonitor monitor) {
+        Moment now = moment;
+        AtomicBoolean stop = running.get();
+        try {
+            OffUi.require("solving the circuits of " + project.getName());
+            now.solve(() -> stop.get() || monitor.isCanceled());
+            truth().ifPresent(told);
+            return Status.OK_STATUS;
+        } catch (Cancelled e) {
+            return Status.CANCEL_STATUS;
+        } catch (RuntimeException e) {
+            ILog.get().error("the circuits of " + project.getName() + " could not be solved", e);
+            return Status.OK_STATUS;
         }
     }
 
@@ -166,6 +194,9 @@ public final class ProjectRoom {
             }
             truth = now;
             told.accept(now);
+            if (moment != null) {
+                answered(moment);
+            }
             return now;
         }
     }
