@@ -75,6 +75,18 @@ class BadCircuitsTest {
         assertTrue(all.stream().anyMatch(each -> each.sentence().contains("12800")), all.toString());
     }
 
+    /** A load so large that no voltage can drive its current: nothing is passed over in silence. */
+    @Test
+    void noOperatingPoint() throws Exception {
+        finds(RULE, "no operating point was found; currents do not add up at lampL:feed", "power 55 W",
+                "power 550000000 W");
+    }
+
+    @Test
+    void aWireOfNoLength() throws Exception {
+        finds(RULE, "wire 1a: it is no longer than nothing", "to F1:line length 100 mm", "to F1:line length 0 mm");
+    }
+
     /** A relay that feeds its own coil through its resting contact. */
     @Test
     void aRelayThatNeverSettles() throws Exception {

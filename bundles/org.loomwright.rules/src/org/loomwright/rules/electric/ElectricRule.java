@@ -102,8 +102,9 @@ public final class ElectricRule implements Rule<Target.OfNetwork> {
             boolean own = target.connections().fitment().isOurs(subject.owner());
             boolean part = found.fault().owners().stream()
                     .anyMatch(target.connections().fitment()::isOurs);
-            if (ours && !own && !part) {
-                continue;
+            boolean drawn = target.connections().fitment().fitted().containsKey(subject.owner()) && !own;
+            if (ours && !own && !part && (drawn || !info.id().equals(UNKNOWN))) {
+                continue; // what is not solved is said wherever the vehicle's own devices are
             }
             Draft draft = subject.wire().map(findings::about)
                     .orElseGet(() -> findings.about(subject.owner(), subject.element(), subject.label()));
