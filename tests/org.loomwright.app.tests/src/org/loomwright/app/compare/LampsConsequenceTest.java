@@ -93,9 +93,11 @@ class LampsConsequenceTest {
         Project before = orrin.open().project();
         Effect effect = effect(before, orrin.with("front-harness.loom", "wire a 8 ga from FB:lamps to S3",
                 "wire a 20 ga from FB:lamps to S3").open().project());
-        assertTrue(effect.lines().size() >= 2, effect.lines().toString());
+        assertTrue(effect.lines().stream().filter(line -> line.direction() == Direction.WORSE).count() >= 2,
+                effect.lines().toString());
         for (Effect.Line line : effect.lines()) {
-            assertEquals(Direction.WORSE, line.direction(), line.toString());
+            // what the headlamps no longer draw is left for the others
+            assertEquals(line.subject().contains("headlamp"), line.direction() == Direction.WORSE, line.toString());
             assertTrue(line.vehicles().matches("the worst of \\d+ vehicles looked at: 19.*headlampRelays.*"),
                     line.vehicles());
         }
