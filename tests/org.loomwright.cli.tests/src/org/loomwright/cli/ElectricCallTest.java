@@ -61,6 +61,7 @@ class ElectricCallTest {
         String out = call("wire-too-hot", "--every").isFine().out();
         assertTrue(out.startsWith("Demo: every vehicle; with harness front\n"), out);
         assertTrue(out.contains("\nwire-too-hot\n  wire 90c of 20 ga gets hotter"), out);
+        assertTrue(out.contains("\n    try: fit a wire of at least 14 ga"), out);
         assertTrue(out.lines().anyMatch(line -> line.matches("2 vehicles in \\d+ modes: \\d+ blocks, \\d+ assignments,"
                 + " \\d+ networks solved")), out);
     }

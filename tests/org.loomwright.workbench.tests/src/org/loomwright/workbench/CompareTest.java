@@ -109,7 +109,7 @@ class CompareTest {
     }
 
     @Test
-    void aFileAndItsLocalHistoryOpenWithATreeOfChangesThatCanBeFiltered() throws Exception {
+    void aFileAndItsLocalHistoryOpenWithATreeOfChangesAndWhatFollows() throws Exception {
         IProject project = desk.orrin("history");
         IFile file = project.getFile("front-harness.loom");
         String changed = text(file).replace(WAS, IS).replace(WAS_TOO, IS_TOO);

@@ -57,6 +57,7 @@ public final class SurveyText {
                     + found.sure().words() + " (" + found.sure().tally() + ")").append(
                             "; for the others it depends on what other circuits draw\n");
         }
+        out.append("    try: ").append(Cells.printable(found.fault().advice())).append('\n');
     }
 
     private static String counts(Surveyed surveyed) {
