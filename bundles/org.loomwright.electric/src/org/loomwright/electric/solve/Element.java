@@ -14,6 +14,12 @@ public sealed interface Element {
     /** Returns the derivative of the current in A/V at a voltage in V. */
     double slope(double volts);
 
+    /** Puts the current in A at a voltage in V, and its derivative in A/V, at one place of two arrays. */
+    default void evaluate(double volts, double[] currents, double[] slopes, int at) {
+        currents[at] = current(volts);
+        slopes[at] = slope(volts);
+    }
+
     /** Returns the voltage in V around which a search begins. */
     double start();
 
@@ -151,8 +157,19 @@ public sealed interface Element {
         @Override
         public double slope(double across) {
             double share = Math.abs(across) / volts;
-            double hot = share == 0 ? Double.POSITIVE_INFINITY : Math.pow(share, EXPONENT);
+            return slope(share, Math.pow(share, EXPONENT));
+        }
+
+        private double slope(double share, double hot) {
             return COLD * share <= hot ? amps / volts * COLD : amps / volts * EXPONENT * hot / share;
+        }
+
+        @Override
+        public void evaluate(double across, double[] currents, double[] slopes, int at) {
+            double share = Math.abs(across) / volts;
+            double hot = Math.pow(share, EXPONENT);
+            currents[at] = amps * Math.signum(across) * Math.min(COLD * share, hot);
+            slopes[at] = slope(share, hot);
         }
 
         @Override
