@@ -14,6 +14,7 @@ import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.app.cache.Kept;
+import org.loomwright.app.cache.KeptSources;
 import org.loomwright.app.cache.ReportCache;
 import org.loomwright.app.load.Input;
 import org.loomwright.app.load.Loader;
@@ -60,24 +61,26 @@ public final class CheckProject {
             throws BadCall {
         Optional<Map<String, byte[]>> files = cache.isPresent() ? files(place, cancel) : Optional.empty();
         if (files.isEmpty()) {
-            return anew(place, settings, Optional.empty(), threads, cancel, progress);
+            return anew(place, reader.get(), settings, Optional.empty(), threads, cancel, progress);
         }
         String key = cache.get().key(files.get(), settings);
         Optional<Kept> kept = cache.get().find(key);
         if (kept.isPresent()) {
             return new Checked(place, kept.get().contents(), texts(files.get()), kept.get().report(), Set.of());
         }
+        KeptSources sources = new KeptSources(cache.get(), place.root().toAbsolutePath() + "\n" + place.name(), reader);
         List<Input> inputs = new ArrayList<>();
-        files.get().forEach((name, bytes) -> inputs.add(Input.of(name, bytes)));
-        Checked checked = anew(new ProjectPlace(place.name(), place.root(), place.prefix(), inputs), settings, cache,
-                threads, cancel, progress);
+        files.get().forEach((name, bytes) -> inputs.add(sources.input(name, bytes)));
+        Checked checked = anew(new ProjectPlace(place.name(), place.root(), place.prefix(), inputs), sources, settings,
+                cache, threads, cancel, progress);
         cache.get().keep(key, new Kept(checked.contents(), checked.all()));
+        sources.keep();
         return checked;
     }
 
-    private Checked anew(ProjectPlace place, Settings settings, Optional<ReportCache> memory, int threads,
-            Cancel cancel, Progress progress) throws BadCall {
-        Opened opened = new OpenProject(reader.get(), threads).open(place, cancel, progress);
+    private Checked anew(ProjectPlace place, SourceReader sources, Settings settings, Optional<ReportCache> memory,
+            int threads, Cancel cancel, Progress progress) throws BadCall {
+        Opened opened = new OpenProject(sources, threads).open(place, cancel, progress);
         Report report = memory.isPresent() ? remembering(memory.get(), opened, settings, threads, cancel, progress)
                 : engine.apply(threads).check(opened.project(), settings, cancel, progress);
         List<Finding> findings = report.findings().stream().map(Finding::inWords).toList();

@@ -30,6 +30,7 @@ public final class ReportCache {
 
     private static final String ENDING = ".report";
     private static final String SILENCES = ".silences";
+    private static final String SOURCES = ".sources";
     private static final String DRAFT = ".part";
     private static final Duration ABANDONED = Duration.ofHours(1);
 
@@ -76,6 +77,16 @@ public final class ReportCache {
     /** Keeps them in place of those that were kept for the scope. */
     public void keepSilences(String scope, List<Silence> silences) {
         write(ReportKey.of(tool, scope) + SILENCES, SilenceBytes.pack(silences));
+    }
+
+    /** Returns the packed drawings and harnesses of a project by their prints; none when none are kept. */
+    Map<String, byte[]> sources(String project) {
+        return read(ReportKey.of(tool, project) + SOURCES).flatMap(PackedSources::unpack).orElse(Map.of());
+    }
+
+    /** Keeps them in place of those that were kept for the project. */
+    void keepSources(String project, Map<String, byte[]> sources) {
+        write(ReportKey.of(tool, project) + SOURCES, PackedSources.pack(sources));
     }
 
     private Optional<byte[]> read(String name) {
@@ -147,7 +158,8 @@ public final class ReportCache {
     /** A report as it lies there; none for other files, for one that is gone, and for a draft, which may go at once. */
     private static Optional<Entry> entry(Path file) {
         String name = file.getFileName().toString();
-        if (!name.endsWith(ENDING) && !name.endsWith(SILENCES) && !name.endsWith(DRAFT)) {
+        if (!name.endsWith(ENDING) && !name.endsWith(SILENCES) && !name.endsWith(SOURCES)
+                && !name.endsWith(DRAFT)) {
             return Optional.empty();
         }
         try {

@@ -42,6 +42,18 @@ final class ReportKey {
         return of(tool, Map.of(scope, new byte[0]), Settings.TIMELESS);
     }
 
+    /** The print of one file: 64 hexadecimal digits. */
+    static String of(String file, byte[] bytes) {
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            add(file.getBytes(StandardCharsets.UTF_8), digest);
+            add(bytes, digest);
+            return HexFormat.of().formatHex(digest.digest());
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
     /** The length goes first, so that no two lists of pieces run together into the same bytes. */
     private static void add(byte[] bytes, MessageDigest digest) {
         for (int shift = 24; shift >= 0; shift -= 8) {

@@ -81,7 +81,7 @@ final class Unpacking {
     }
 
     /** A number of things that each take a byte at least. */
-    private int size() {
+    int size() {
         int size = small();
         if (size < 0 || size >>> 1 > bytes.length - at) {
             throw new IllegalArgumentException("damaged");
