@@ -6,11 +6,12 @@ import com.google.inject.Inject;
 import com.google.inject.Provider;
 import java.util.List;
 import org.eclipse.xtext.parser.IParseResult;
-import org.loomwright.harness.Element;
 import org.loomwright.harness.LineIndex;
 import org.loomwright.harness.Source;
 import org.loomwright.lang.parser.LineParser;
 import org.loomwright.lang.snapshot.SnapshotBuilder;
+import org.loomwright.lang.snapshot.SnapshotBuilder.Built;
+import org.loomwright.lang.snapshot.Units;
 import org.loomwright.lang.text.Problems;
 import org.loomwright.lang.text.TextDecoder;
 import org.loomwright.lang.text.TextDecoder.Decoded;
@@ -46,6 +47,11 @@ public final class LoomReader implements SourceReader {
         return reader;
     }
 
+    /** Returns a reader that remembers what it read, for texts that are read again after each edit. */
+    public EditedReader forEdits() {
+        return new EditedReader(this);
+    }
+
     /** Returns a reader that tells what single words are, for editors. */
     public WordReader words() {
         return words.get();
@@ -54,11 +60,20 @@ public final class LoomReader implements SourceReader {
     @Override
     public Source read(String file, byte[] bytes) {
         Decoded decoded = TextDecoder.decode(bytes);
+        if (decoded.fault().isEmpty()) {
+            return reading(file, decoded.text()).source();
+        }
         Problems problems = new Problems(new LineIndex(file, decoded.text()));
         decoded.fault().ifPresent(fault -> problems.add(fault.code(), 0, 0, fault.message(), fault.advice()));
-        IParseResult tree = decoded.fault().isPresent() ? null : parser.parse(problems);
-        List<Element> elements = tree != null && tree.getRootASTElement() instanceof LoomFile root
-                ? builder.build(root, problems) : List.of();
-        return new Source(file, decoded.text(), elements, problems.sorted());
+        return new Source(file, decoded.text(), List.of(), problems.sorted());
+    }
+
+    /** Reads a text. */
+    Reading reading(String file, String text) {
+        Problems problems = new Problems(new LineIndex(file, text));
+        IParseResult tree = parser.parse(problems);
+        Built built = tree != null && tree.getRootASTElement() instanceof LoomFile root ? builder.build(root, problems)
+                : new Built(List.of(), new Units());
+        return new Reading(file, text, built.elements(), problems.found(), problems.isBalanced(), built.units());
     }
 }

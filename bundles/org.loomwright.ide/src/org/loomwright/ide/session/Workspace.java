@@ -24,7 +24,6 @@ import org.loomwright.harness.link.Project;
 import org.loomwright.ide.project.Moment;
 import org.loomwright.ide.project.StockParts;
 import org.loomwright.lang.LoomReader;
-import org.loomwright.lang.SourceReader;
 import org.loomwright.lang.words.WordReader;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.Cancelled;
@@ -42,7 +41,7 @@ import org.loomwright.rules.Settings;
  */
 public final class Workspace implements AutoCloseable {
 
-    private final SourceReader reader;
+    private final LoomReader reader;
     private final WordReader words;
     private final StockParts stock;
     private final BookRuleEngine engine;
@@ -298,7 +297,8 @@ public final class Workspace implements AutoCloseable {
     private ProjectSession session(Path root) {
         ProjectSession known = projects.get(root);
         if (known == null) {
-            EditSession edit = new EditSession(reader, Runtime.getRuntime().availableProcessors(), engine, settings);
+            EditSession edit = new EditSession(reader.forEdits(), Runtime.getRuntime().availableProcessors(), engine,
+                    settings);
             known = new ProjectSession(root, edit,
                     Moment.first(Project.link(List.of()), List.of(), false, words, stock), listener);
             projects.put(root, known);

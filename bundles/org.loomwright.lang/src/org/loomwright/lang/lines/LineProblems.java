@@ -9,8 +9,10 @@ import org.loomwright.lang.text.Problems;
 
 /** The words for what is wrong with lines and braces. */
 public final class LineProblems {
-    private static final String MISSING = "brace-missing";
-    private static final String EXTRA = "brace-extra";
+    /** A brace is missing. */
+    public static final String MISSING = "brace-missing";
+    /** A brace is too much. */
+    public static final String EXTRA = "brace-extra";
     private static final int MOST_WORDS = 60;
 
     private final Problems problems;

@@ -56,6 +56,7 @@ public final class LineTokens implements TokenSource {
         reports = new LineProblems(problems);
         Nesting nesting = Nesting.of(raw, types);
         open = new OpenBlocks(blocks.file(), nesting.excess());
+        problems.balanced(nesting.excess() == 0);
         tooDeep = nesting.isTooDeep();
         if (tooDeep) {
             nesting.report(problems);

@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.lang.snapshot;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -20,8 +18,8 @@ import org.loomwright.quantity.SizeSystem;
 import org.loomwright.quantity.Unit;
 
 /**
- * Reads quantities and wire sizes, and reports bare numbers, unknown and wrong units. A bare number gets as its fix the
- * unit of that dimension that the file uses most; so bare numbers are reported by {@link #finish}.
+ * Reads quantities and wire sizes, and reports unknown and wrong units. Which units the file uses and which numbers
+ * have none goes to its {@link Units}.
  */
 final class Quantities {
     private static final Pattern GLUED = Pattern.compile("(-?[0-9]+(?:\\.[0-9]+)?)([A-Za-z_].*)");
@@ -30,13 +28,7 @@ final class Quantities {
     private static final List<String> SIZE_WORDS = List.of("ga", "awg", "mm2");
 
     private final FileText file;
-    private final Map<Unit, Integer> used = new EnumMap<>(Unit.class);
-    private final Map<SizeSystem, Integer> systems = new EnumMap<>(SizeSystem.class);
-    private final List<Bare> bare = new ArrayList<>();
-
-    /** A number without a unit; kind is null for a wire size. */
-    private record Bare(Span span, int end, Kind kind) {
-    }
+    private final Units units = new Units();
 
     /** A quantity as it stands in the text. */
     private record Figure(String number, String unit, Span span, Span unitSpan, int end) {
@@ -44,6 +36,11 @@ final class Quantities {
 
     Quantities(FileText file) {
         this.file = file;
+    }
+
+    /** The units of what was read so far. */
+    Units units() {
+        return units;
     }
 
     /** Returns null when there is nothing, or when what there is has been reported as no number. */
@@ -81,7 +78,7 @@ final class Quantities {
             return Optional.empty();
         }
         if (figure.unit.isEmpty()) {
-            bare.add(new Bare(figure.span, figure.end, kind));
+            units.bare(figure.span, figure.end, kind);
             return Optional.empty();
         }
         Optional<Unit> unit = Unit.ofSymbol(figure.unit);
@@ -89,7 +86,7 @@ final class Quantities {
             wrongUnit(figure, unit, kind);
             return Optional.empty();
         }
-        used.merge(unit.get(), 1, Integer::sum);
+        units.use(figure.span.offset(), unit.get());
         return switch (Quantity.parse(figure.number, unit.get())) {
             case Parsed.Fault<Quantity>(String message) -> absurd(figure.span, message);
             case Parsed.Value<Quantity>(Quantity quantity) -> kind.absurdity(quantity)
@@ -146,7 +143,7 @@ final class Quantities {
             return Optional.empty();
         }
         if (figure.unit.isEmpty()) {
-            bare.add(new Bare(figure.span, figure.end, null));
+            units.bare(figure.span, figure.end, null);
             return Optional.empty();
         }
         Optional<SizeSystem> system = SizeSystem.ofSymbol(figure.unit);
@@ -154,7 +151,7 @@ final class Quantities {
             wrongSystem(figure);
             return Optional.empty();
         }
-        systems.merge(system.get(), 1, Integer::sum);
+        units.use(figure.span.offset(), system.get());
         return switch (ConductorSize.parse(figure.number, system.get())) {
             case Parsed.Value<ConductorSize>(ConductorSize size) -> Optional.of(size);
             case Parsed.Fault<ConductorSize>(String message) -> {
@@ -177,42 +174,5 @@ final class Quantities {
                 : Optional.ofNullable(SIZE_NAMES.get(figure.unit.toLowerCase(Locale.ROOT)))
                         .or(() -> Spelling.nearest(figure.unit, SIZE_WORDS));
         unknownUnit(figure, nearest, SIZE_WORDS);
-    }
-
-    /** Reports the bare numbers. */
-    void finish() {
-        for (Bare number : bare) {
-            Optional<String> unit = number.kind == null ? most(systems).map(SizeSystem::symbol)
-                    : most(usedFor(number.kind)).or(number.kind::usual).map(Unit::symbol);
-            String needed = number.kind == null ? "a wire size needs its system: ga (SAE), awg or mm2"
-                    : number.kind.words() + " needs a unit, such as " + number.kind.example();
-            TextEdit[] edits = unit.map(symbol -> new TextEdit[] {file.problems().insert(number.end, " " + symbol)})
-                    .orElse(new TextEdit[0]);
-            String advice = unit.map(symbol -> "this file mostly says " + symbol).filter(words -> !used.isEmpty())
-                    .orElse("");
-            int sorts = number.kind == null ? systems.size() : usedFor(number.kind).size();
-            if (sorts == 1 || sorts == 0 && number.kind != null) {
-                file.problems().add("unit-missing", number.span, needed, advice, edits);
-            } else {
-                file.problems().guess("unit-missing", number.span, needed, advice, edits);
-            }
-        }
-    }
-
-    private Map<Unit, Integer> usedFor(Kind kind) {
-        Map<Unit, Integer> fitting = new EnumMap<>(used);
-        fitting.keySet().removeIf(unit -> !kind.allows(unit));
-        return fitting;
-    }
-
-    private static <K extends Enum<K>> Optional<K> most(Map<K, Integer> counts) {
-        K best = null;
-        for (Map.Entry<K, Integer> each : counts.entrySet()) {
-            int versus = best == null ? 1 : Integer.compare(each.getValue(), counts.get(best));
-            if (versus > 0 || versus == 0 && each.getKey().compareTo(best) < 0) {
-                best = each.getKey();
-            }
-        }
-        return Optional.ofNullable(best);
     }
 }

@@ -27,8 +27,17 @@ public final class SnapshotBuilder {
         this.features = features;
     }
 
+    /**
+     * What a tree says.
+     *
+     * @param elements in source order
+     * @param units    which units they use; it has still to {@linkplain Units#report report} numbers without one
+     */
+    public record Built(List<Element> elements, Units units) {
+    }
+
     /** Returns the elements in source order; what cannot be used is reported and left out. */
-    public List<Element> build(LoomFile source, Problems problems) {
+    public Built build(LoomFile source, Problems problems) {
         FileText file = new FileText(problems.lines(), problems, features);
         Quantities quantities = new Quantities(file);
         List<Element> elements = new ArrayList<>(source.getElements().size());
@@ -43,7 +52,6 @@ public final class SnapshotBuilder {
                 default -> { }
             }
         }
-        quantities.finish();
-        return List.copyOf(elements);
+        return new Built(List.copyOf(elements), quantities.units());
     }
 }

@@ -13,7 +13,7 @@ import org.loomwright.harness.TextEdit;
 /** Collects what is wrong with one text. Not thread-safe; one reading of one text has one. */
 public final class Problems {
     /** More than these help nobody; a file that has more is another sort of file. */
-    static final int MOST = 1_000;
+    public static final int MOST = 1_000;
 
     private static final Comparator<Problem> ORDER = Comparator.comparing(Problem::span).thenComparing(Problem::code)
             .thenComparing(Problem::message);
@@ -21,6 +21,7 @@ public final class Problems {
     private final LineIndex lines;
     private final List<Problem> found = new ArrayList<>();
     private final BitSet damaged = new BitSet();
+    private boolean balanced = true;
 
     public Problems(LineIndex lines) {
         this.lines = lines;
@@ -55,6 +56,16 @@ public final class Problems {
         return damaged.get(line);
     }
 
+    /** Says that as many braces open as close, or do not. */
+    public void balanced(boolean balance) {
+        balanced = balance;
+    }
+
+    /** Returns whether as many braces open as close. */
+    public boolean isBalanced() {
+        return balanced;
+    }
+
     /** Returns whether so much has been found that nobody will read how it could be mended. */
     public boolean isFull() {
         return found.size() > 10 * MOST;
@@ -66,6 +77,16 @@ public final class Problems {
 
     public TextEdit insert(int offset, String text) {
         return new TextEdit(lines.span(offset, 0), text);
+    }
+
+    /** Adds problems that were found before. */
+    public void addAll(List<Problem> problems) {
+        found.addAll(problems);
+    }
+
+    /** Returns all problems in the order in which they were found. */
+    public List<Problem> found() {
+        return List.copyOf(found);
     }
 
     /** Returns the problems by place, the first {@value #MOST} and a word on the rest. */
