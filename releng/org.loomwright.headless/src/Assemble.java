@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -17,6 +18,9 @@ import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.jar.Attributes;
+import java.util.jar.JarFile;
+import java.util.jar.Manifest;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
@@ -31,14 +35,17 @@ import org.objectweb.asm.Opcodes;
  * Makes the folder that the command line runs from.
  *
  * <p>{@code lib/} gets each jar of the class path without its signature, since the start-up cache of the JVM leaves out
- * the classes of signed jars, and with class files of a form from before Java 6 brought to that of Java 8, since it
- * leaves out those too. {@code classpath} holds the jars in order, as {@code lib/a.jar:lib/b.jar}; {@code hash} a
+ * the classes of signed jars, with class files of a form from before Java 6 brought to that of Java 8, since it leaves
+ * out those too, and with the few lines of its manifest that a class path needs, since each start reads all manifests
+ * (the one of a signed jar names every file). {@code classpath} holds the jars in order, as {@code lib/a.jar:lib/b.jar}; {@code hash} a
  * hash of all their bytes, after which the start-up cache is named; {@code stamp} carries the time at which the build
  * began: whatever was changed later is not in it. A jar whose bytes did not change is left as it was.
  */
 public final class Assemble {
 
     private static final Pattern SIGNATURE = Pattern.compile("META-INF/[^/]+\\.(SF|RSA|DSA|EC)");
+    private static final List<String> KEPT = List.of("Manifest-Version", "Multi-Release", "Bundle-Version",
+            "Implementation-Version");
     private static final Pattern VERSION = Pattern.compile("-[0-9].*\\.jar$");
 
     private Assemble() {
@@ -106,11 +113,26 @@ public final class Assemble {
                 copy.setTime(entry.getTime());
                 out.putNextEntry(copy);
                 try (InputStream in = from.getInputStream(entry)) {
-                    out.write(entry.getName().endsWith(".class") ? modern.form(in.readAllBytes()) : in.readAllBytes());
+                    out.write(entry.getName().equals(JarFile.MANIFEST_NAME) ? brief(in)
+                            : entry.getName().endsWith(".class") ? modern.form(in.readAllBytes()) : in.readAllBytes());
                 }
                 out.closeEntry();
             }
         }
+    }
+
+    /** What a manifest says of the form of the jar and of its version. */
+    private static byte[] brief(InputStream manifest) throws IOException {
+        Attributes all = new Manifest(manifest).getMainAttributes();
+        Manifest brief = new Manifest();
+        for (String name : KEPT) {
+            if (all.getValue(name) != null) {
+                brief.getMainAttributes().putValue(name, all.getValue(name));
+            }
+        }
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        brief.write(out);
+        return out.toByteArray();
     }
 
     /** Brings old class files to the form of Java 8: the same code, with the frames that a verifier of today reads. */

@@ -12,8 +12,9 @@ import org.eclipse.xtext.nodemodel.INode;
  * backslash, and nowhere else.
  */
 public class LoomConverters extends AbstractDeclarativeValueConverterService {
+    static final String QUOTED = "STRING";
 
-    @ValueConverter(rule = "STRING")
+    @ValueConverter(rule = QUOTED)
     public IValueConverter<String> string() {
         return new AbstractNullSafeConverter<>() {
             @Override

@@ -1,13 +1,11 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.lang;
 
-import com.google.inject.Guice;
-import com.google.inject.Inject;
-import com.google.inject.Provider;
 import java.util.List;
 import org.eclipse.xtext.parser.IParseResult;
 import org.loomwright.harness.LineIndex;
 import org.loomwright.harness.Source;
+import org.loomwright.lang.lines.Blocks;
 import org.loomwright.lang.parser.LineParser;
 import org.loomwright.lang.snapshot.SnapshotBuilder;
 import org.loomwright.lang.snapshot.SnapshotBuilder.Built;
@@ -29,19 +27,17 @@ import org.loomwright.model.loom.LoomFile;
 public final class LoomReader implements SourceReader {
     private final LineParser parser;
     private final SnapshotBuilder builder;
-    private final Provider<WordReader> words;
+    private final Blocks blocks;
 
-    @Inject
-    LoomReader(LineParser parser, SnapshotBuilder builder, Provider<WordReader> words) {
-        this.parser = parser;
-        this.builder = builder;
-        this.words = words;
+    private LoomReader(ReaderParts parts) {
+        parser = parts.parser();
+        builder = new SnapshotBuilder(parts.grammar());
+        blocks = parts.blocks();
     }
 
     /** Sets up what reading needs and returns a reader; this takes as long as reading a small project, so keep it. */
     public static synchronized LoomReader create() {
-        ReadingModule.registerMetamodels();
-        LoomReader reader = Guice.createInjector(new ReadingModule()).getInstance(LoomReader.class);
+        LoomReader reader = new LoomReader(new ReaderParts());
         // a first text, so that whatever is made on first use is made before threads share it
         reader.read("", new byte[] {'\n'});
         return reader;
@@ -54,7 +50,7 @@ public final class LoomReader implements SourceReader {
 
     /** Returns a reader that tells what single words are, for editors. */
     public WordReader words() {
-        return words.get();
+        return new WordReader(blocks);
     }
 
     @Override

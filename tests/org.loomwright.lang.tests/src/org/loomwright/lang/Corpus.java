@@ -17,7 +17,7 @@ public final class Corpus {
 
     private static final class Holder {
         static final Injector INJECTOR = new LoomStandaloneSetup().createInjectorAndDoEMFRegistration();
-        static final LoomReader READER = INJECTOR.getInstance(LoomReader.class);
+        static final LoomReader READER = LoomReader.create();
     }
 
     private Corpus() {

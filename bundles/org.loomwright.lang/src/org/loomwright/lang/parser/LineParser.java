@@ -18,8 +18,13 @@ import org.loomwright.lang.text.Problems;
  * text gets its own lexer, token stream and generated parser.
  */
 public class LineParser extends LoomParser {
+    private final Blocks blocks;
+
+    /** What is not known by its blocks is set, by an injector or by hand. */
     @Inject
-    private Blocks blocks;
+    public LineParser(Blocks blocks) {
+        this.blocks = blocks;
+    }
 
     /**
      * Parses a text and adds what is wrong with its lines to the problems.
@@ -58,6 +63,11 @@ public class LineParser extends LoomParser {
         } catch (RecognitionException e) {
             throw new ParseException("the parser gave up", e);
         }
+    }
+
+    @Override
+    protected NodeModelBuilder createNodeModelBuilder() {
+        return new NodeModelBuilder();
     }
 
     /** What a token is depends on the lines before it, so a part of a text is never parsed by itself. */

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.lang.snapshot;
 
-import com.google.inject.Inject;
-import com.google.inject.Singleton;
 import java.util.IdentityHashMap;
 import java.util.Map;
 import org.eclipse.emf.ecore.EObject;
@@ -14,12 +12,10 @@ import org.eclipse.xtext.Keyword;
 import org.loomwright.lang.services.LoomGrammarAccess;
 
 /** Which feature a grammar element fills; read off the grammar once and only read afterwards. */
-@Singleton
 final class Features {
     private final Map<EObject, String> features = new IdentityHashMap<>();
     private final Map<EObject, Boolean> opening = new IdentityHashMap<>();
 
-    @Inject
     Features(LoomGrammarAccess access) {
         for (Assignment assignment : EcoreUtil2.getAllContentsOfType(access.getGrammar(), Assignment.class)) {
             AbstractElement terminal = assignment.getTerminal();

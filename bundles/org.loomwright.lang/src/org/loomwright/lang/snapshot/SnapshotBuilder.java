@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.lang.snapshot;
 
-import com.google.inject.Inject;
 import java.util.ArrayList;
 import java.util.List;
 import org.loomwright.harness.Element;
+import org.loomwright.lang.services.LoomGrammarAccess;
 import org.loomwright.lang.text.Problems;
 import org.loomwright.model.loom.Catalogue;
 import org.loomwright.model.loom.Kit;
@@ -22,9 +22,9 @@ import org.loomwright.model.loom.Wiring;
 public final class SnapshotBuilder {
     private final Features features;
 
-    @Inject
-    SnapshotBuilder(Features features) {
-        this.features = features;
+    /** Takes the grammar that all trees are made by. */
+    public SnapshotBuilder(LoomGrammarAccess grammar) {
+        features = new Features(grammar);
     }
 
     /**

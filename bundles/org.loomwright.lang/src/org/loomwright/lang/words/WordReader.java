@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.lang.words;
 
-import com.google.inject.Inject;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -29,8 +28,8 @@ public final class WordReader {
     private final Blocks blocks;
     private final TokenTypes types;
 
-    @Inject
-    WordReader(Blocks blocks) {
+    /** Takes the blocks of the language. */
+    public WordReader(Blocks blocks) {
         this.blocks = blocks;
         types = blocks.tokenTypes();
     }
