@@ -16,10 +16,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.condition.Condition;
 import org.loomwright.electric.connection.Edge;
@@ -73,7 +76,7 @@ class CircuitDiagramTest {
             next.computeIfAbsent(both.getLast(), any -> new HashSet<>()).add(both.getFirst());
         }
         Set<String> wires = new TreeSet<>();
-        for (CurrentWays.Way way : ways.around(ends, edge -> inner(edge, harness, circuit))) {
+        for (CurrentWays.Way way : ways.around(ends, edge -> inner(edge, harness, circuit)).ways()) {
             next.computeIfAbsent(way.from(), any -> new HashSet<>()).add(way.to());
             if (way.edge().map(Edge::link).orElse(null) instanceof Link.OfWire wire) {
                 wires.add(wire.wire().owner() + " " + wire.wire().label());
@@ -119,14 +122,101 @@ class CircuitDiagramTest {
                 dip.wires(), "battery, fuse block, relay, splice, fuse; the lamp's own ground");
     }
 
+    /** What all cars together are drawn with is, for one of them, what its own sheet draws. */
+    @ParameterizedTest
+    @ValueSource(strings = {ONE, "year 1964 and saloon and not deluxe and lhd and not heater and not fogLamps"
+            + " and not towBar and not halogen and not headlampRelays and not electricFan and not ledTail"
+            + " and not electronicFlasher and not electronicIgnition"})
+    void eachCarFindsItsOwnWayInTheDiagramsOfAll(String words) throws Exception {
+        Order every = examples.order(orrin, "frontKit", "");
+        Order one = examples.order(orrin, "frontKit", words);
+        LaidHarness front = every.harnesses().getFirst();
+        LaidHarness alone = one.harnesses().getFirst();
+        CurrentWays all = CurrentWays.of(every, front).orElseThrow();
+        CurrentWays own = CurrentWays.of(one, alone).orElseThrow();
+        assertTrue(all.apart().containsAll(Set.of("dash64", "dash67", "dash70")), all.apart().toString());
+        int wires = 0;
+        for (String circuit : List.of("1", "2", "10", "11", "14", "16", "20", "25", "30")) {
+            Set<String> expected = around(alone, own, circuit, one.vehicles());
+            assertEquals(expected, around(front, all, circuit, one.vehicles()), circuit);
+            wires += (int) expected.stream().filter(each -> each.startsWith("dash")).count();
+        }
+        assertTrue(wires > 20, wires + " wires of the car's own");
+    }
+
+    private static Set<String> around(LaidHarness harness, CurrentWays ways, String circuit, Condition vehicles) {
+        Map<Point, Condition> ends = new LinkedHashMap<>();
+        harness.pieces().stream().filter(each -> each.circuit().equals(circuit)).forEach(piece -> piece.ends()
+                .forEach(each -> ends.merge(ways.point(each.node()), piece.when(), Condition::or)));
+        CurrentWays.Around around = ways.around(ends, edge -> inner(edge, harness, circuit));
+        assertEquals(0, around.omitted());
+        return around.ways().stream().filter(each -> !each.when().excludes(vehicles)).map(each -> (each.edge()
+                .map(Edge::link).orElse(null) instanceof Link.OfWire wire ? wire.wire().owner() : "") + " "
+                + each.from() + " " + each.to()).collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** The car's wire has a name and a colour of its own in each of so many years. */
+    private static String years(int count) {
+        StringBuilder text = new StringBuilder("""
+                catalogue c {
+                    source accumulator "Accumulator" {
+                        type battery
+                        pins plus
+                    }
+                }
+                platform p "P" {
+                    supply 12 V negative ground
+                    years 1901 .. %d
+                    place a "Bulkhead"
+                    place b "Lamp"
+                    position main "Main"
+                    position ours "Ours"
+                    device battery "Battery" is accumulator at a
+                }
+                """.formatted(1900 + count));
+        StringBuilder mates = new StringBuilder();
+        for (int year = 1901; year <= 1900 + count; year++) {
+            text.append("""
+                    drawing d%1$d "Car" of p fills main when year = %1$d {
+                        datum a
+                        connector J at a
+                        circuit x%1$d RD {
+                            wire a 1 mm2 from battery:plus to J:1 length 1 m
+                        }
+                    }
+                    """.formatted(year));
+            mates.append("        mates J of d%1$d when year = %1$d%n".formatted(year));
+        }
+        return text + """
+                harness h "Ours" of p fills ours {
+                    datum a
+                    branch lead from a to b 300 mm
+                    connector A at a {
+                %s    }
+                    connector B on lead
+                    circuit 1 "Lamp" RD {
+                        wire a 1 mm2 from A:1 to B:1
+                    }
+                }
+                """.formatted(mates);
+    }
+
     @Test
-    void whatDiffersInTheCarIsNotFollowedForManyVehicles() throws Exception {
-        Order order = examples.order(orrin, "frontKit", "");
-        LaidHarness front = order.harnesses().getFirst();
-        CurrentWays ways = CurrentWays.of(order, front).orElseThrow();
-        assertTrue(ways.apart().containsAll(Set.of("dash64", "dash67", "dash70")), ways.apart().toString());
-        Set<String> wires = shown(front, ways, "20").wires();
-        assertTrue(wires.stream().noneMatch(each -> each.startsWith("dash")), wires.toString());
+    @Tag("outside")
+    void whatComesInTooManyMakesIsLeftOutAndTheSheetSaysSo() throws Exception {
+        for (int count : List.of(CurrentWays.MOST_APART, CurrentWays.MOST_APART + 1)) {
+            var opened = examples.text(folder, years(count));
+            String text = Outside.text(Examples.write(folder, examples.files(opened, "h", "",
+                    SheetChoice.of(Paper.A4, SheetKind.CIRCUITS))).get("h-circuit-diagrams.pdf"))
+                    .replaceAll("\\s+", " ");
+            boolean few = count == CurrentWays.MOST_APART;
+            assertEquals(!few, text.contains(count + " wires of the car are left out here"), text);
+            assertEquals(few, text.contains("x1905a RD 1 mm2"), text);
+            String one = Outside.text(Examples.write(folder, examples.files(opened, "h", "year = 1905",
+                    SheetChoice.of(Paper.A4, SheetKind.CIRCUITS))).get("h-circuit-diagrams.pdf"))
+                    .replaceAll("\\s+", " ");
+            assertTrue(one.contains("x1905a RD 1 mm2"), one);
+        }
     }
 
     /** Read back by poppler: the words from left to right, and dots of the inks in which wires are drawn. */

@@ -32,10 +32,11 @@ import org.loomwright.sheets.content.PieceEnd;
  * What the diagram of a circuit shows: boxes for devices, splices, studs and plugs, each with what is plugged into it,
  * and lines for wires, those of the circuit itself and those around it.
  *
- * @param boxes in the order in which they are met
- * @param lines the wires of the circuit first
+ * @param boxes   in the order in which they are met
+ * @param lines   the wires of the circuit first
+ * @param omitted how many wires of the car were left out, since it is wired in too many ways
  */
-record CircuitGraph(List<Box> boxes, List<Line> lines) {
+record CircuitGraph(List<Box> boxes, List<Line> lines, int omitted) {
 
     CircuitGraph {
         boxes = List.copyOf(boxes);
@@ -49,8 +50,21 @@ record CircuitGraph(List<Box> boxes, List<Line> lines) {
     record Box(Sort sort, String name, List<String> words) {
     }
 
-    /** A wire as its label says it; empty vehicles for all that matter. */
-    record Strand(String wire, String colour, String size, String ends, String vehicles, Condition when) {
+    /** A wire as its label says it; empty vehicles for all that matter, and no owners for one of the harness. */
+    record Strand(String wire, String colour, String size, String ends, Set<String> owners, String vehicles,
+            Condition when) {
+
+        /** Whether its label is the same but for the vehicles and the drawing that it stands in. */
+        private boolean isAlike(Strand other) {
+            return owners.isEmpty() == other.owners.isEmpty() && wire.equals(other.wire)
+                    && colour.equals(other.colour) && size.equals(other.size) && ends.equals(other.ends);
+        }
+
+        private Strand with(Strand other) {
+            Set<String> both = new LinkedHashSet<>(owners);
+            both.addAll(other.owners);
+            return new Strand(wire, colour, size, ends, both, vehicles, when.or(other.when));
+        }
     }
 
     /** Wires between two boxes of which no vehicle has two. */
@@ -92,8 +106,9 @@ record CircuitGraph(List<Box> boxes, List<Line> lines) {
                 }
             }
             String circuit = pieces.getFirst().circuit();
-            List<CurrentWays.Way> around = ways.map(each -> each.around(met, edge -> inner(edge, circuit)))
-                    .orElse(List.of());
+            CurrentWays.Around found = ways.map(each -> each.around(met, edge -> inner(edge, circuit)))
+                    .orElse(new CurrentWays.Around(List.of(), 0));
+            List<CurrentWays.Way> around = found.ways();
             for (CurrentWays.Way way : around) {
                 join(way.from(), key(way.from()));
                 join(way.to(), key(way.to()));
@@ -101,20 +116,60 @@ record CircuitGraph(List<Box> boxes, List<Line> lines) {
                     join(way.from(), way.to());
                 }
             }
+            joinAlike(around);
             for (Piece piece : pieces) {
                 boolean turned = turned(point(piece.from()), point(piece.to()));
                 PieceEnd from = turned ? piece.to() : piece.from();
                 PieceEnd to = turned ? piece.from() : piece.to();
-                String vehicles = harness.words(piece.when());
                 line(point(from), point(to), true, new Strand(piece.wire(), piece.colour(), piece.written(),
-                        label(from) + " to " + label(to), vehicles.equals("all") ? "" : vehicles, piece.when()));
+                        label(from) + " to " + label(to), Set.of(), "", piece.when()));
             }
             around.forEach(this::line);
             List<Box> boxes = new ArrayList<>();
             for (int i = 0; i < members.size(); i++) {
                 boxes.add(box(members.get(i)));
             }
-            return new CircuitGraph(boxes, lines);
+            return new CircuitGraph(boxes, lines.stream().map(this::told).toList(), found.omitted());
+        }
+
+        /** The line with the vehicles of its wires in words, and the drawings that they stand in. */
+        private Line told(Line line) {
+            return new Line(line.from(), line.to(), line.own(), line.strands().stream().map(each -> {
+                String words = harness.words(each.when());
+                return new Strand(each.wire(), each.colour(), each.size(), each.ends() + of(each.owners()),
+                        each.owners(), words.equals("all") ? "" : words, each.when());
+            }).toList());
+        }
+
+        /** Makes one box of what different drawings of the car have alike: a device, a splice of one circuit. */
+        private void joinAlike(List<CurrentWays.Way> around) {
+            Map<String, Map<String, Point>> alike = new LinkedHashMap<>();
+            for (CurrentWays.Way way : around) {
+                for (Point point : List.of(way.from(), way.to())) {
+                    if (!(point instanceof Point.Spot spot) || ways.orElseThrow().apart().stream()
+                            .noneMatch(spot.node().owner()::equals)) {
+                        continue;
+                    }
+                    Node node = spot.node();
+                    if (node.kind() == Node.Kind.PIN) {
+                        alike.computeIfAbsent(node.element() + " " + device(node).map(each -> each.device().title()),
+                                any -> new LinkedHashMap<>()).putIfAbsent(node.owner(), point);
+                    } else if (node.kind() == Node.Kind.SPLICE && way.edge().map(Edge::link).orElse(null)
+                            instanceof Link.OfWire wire) {
+                        alike.computeIfAbsent(node.element() + " " + wire.wire().circuit().title(),
+                                any -> new LinkedHashMap<>()).putIfAbsent(node.owner(), point);
+                    }
+                }
+            }
+            alike.values().forEach(each -> each.forEach((owner, point) -> each.forEach((other, twin) -> {
+                if (when(owner).excludes(when(other))) {
+                    join(point, twin);
+                }
+            })));
+        }
+
+        private Condition when(String owner) {
+            return view(owner).map(WiringView::when).orElse(harness.vehicles());
         }
 
         private static String label(PieceEnd end) {
@@ -204,11 +259,8 @@ record CircuitGraph(List<Box> boxes, List<Line> lines) {
         private Strand strand(WireView wire, String colour, String ends, Condition when) {
             String size = wire.sizes().stream().filter(each -> !each.when().excludes(when))
                     .map(each -> each.value().written()).distinct().reduce((a, b) -> a + " or " + b).orElse("");
-            Condition whole = order.project().wiring(wire.owner()).map(WiringView::when).orElse(when)
-                    .and(harness.vehicles());
-            String words = whole.implies(when) ? "" : harness.words(when);
-            String owner = wire.owner().equals(harness.name()) ? "" : " of " + wire.owner();
-            return new Strand(wire.label(), colour, size, ends + owner, words.equals("all") ? "" : words, when);
+            return new Strand(wire.label(), colour, size, ends, wire.owner().equals(harness.name()) ? Set.of()
+                    : Set.of(wire.owner()), "", when);
         }
 
         private void line(Point from, Point to, boolean own, Strand strand) {
@@ -216,20 +268,27 @@ record CircuitGraph(List<Box> boxes, List<Line> lines) {
             int b = at(to);
             members.get(a).add(from);
             members.get(b).add(to);
-            lines.stream().filter(each -> each.from() == a && each.to() == b && each.own() == own
-                    && each.strands().stream().allMatch(other -> other.when().excludes(strand.when())))
-                    .findFirst().orElseGet(() -> {
+            List<Strand> strands = lines.stream().filter(each -> each.from() == a && each.to() == b
+                    && each.own() == own && each.strands().stream().allMatch(other ->
+                    other.when().excludes(strand.when()))).map(Line::strands).findFirst().orElseGet(() -> {
                         lines.add(new Line(a, b, own, new ArrayList<>()));
-                        return lines.getLast();
-                    }).strands().add(strand);
+                        return lines.getLast().strands();
+                    });
+            for (int i = 0; i < strands.size(); i++) {
+                if (strands.get(i).isAlike(strand)) {
+                    strands.set(i, strands.get(i).with(strand));
+                    return;
+                }
+            }
+            strands.add(strand);
         }
 
         private Box box(Set<Point> points) {
             Sort sort = points.stream().anyMatch(each -> ways.filter(any -> any.isSource(each)).isPresent())
                     ? Sort.SOURCE : Sort.OTHER;
-            Set<String> names = new LinkedHashSet<>();
+            Map<String, Set<String>> names = new LinkedHashMap<>();
             Set<String> titles = new LinkedHashSet<>();
-            Set<String> plugs = new LinkedHashSet<>();
+            Map<String, Set<String>> plugs = new LinkedHashMap<>();
             for (Point point : points) {
                 if (!(point instanceof Point.Spot spot)) {
                     titles.add("on ground " + ((Point.Ground) point).name());
@@ -239,11 +298,11 @@ record CircuitGraph(List<Box> boxes, List<Line> lines) {
                 Node node = spot.node();
                 switch (node.kind()) {
                     case SPLICE -> {
-                        names.add(node.element());
+                        name(names, node.element(), node);
                         sort = Sort.SPLICE;
                     }
                     case STUD -> {
-                        names.add(node.element());
+                        name(names, node.element(), node);
                         titles.add(Optional.ofNullable(ends.get(point)).map(PieceEnd::title).orElseGet(() ->
                                 view(node.owner()).map(each -> each.studs().get(node.element()))
                                         .flatMap(each -> each.stud().place())
@@ -254,15 +313,15 @@ record CircuitGraph(List<Box> boxes, List<Line> lines) {
                         sort = Sort.GROUND;
                     }
                     case PIN -> {
-                        names.add(node.element());
+                        name(names, node.element(), node);
                         Device device = device(node).map(DeviceView::device).orElse(null);
                         titles.add(device == null ? "" : device.title());
                         if (device != null && device.grounded().isPresent() && sort == Sort.OTHER) {
                             titles.add("case on ground " + device.grounded().get().text());
                         }
                     }
-                    case CAVITY -> plugs.add(node.label() + of(node.owner()));
-                    case NOWHERE -> names.add("nowhere");
+                    case CAVITY -> name(plugs, node.label(), node);
+                    case NOWHERE -> name(names, "nowhere", node);
                 }
             }
             List<String> words = new ArrayList<>(titles);
@@ -272,19 +331,29 @@ record CircuitGraph(List<Box> boxes, List<Line> lines) {
                 view(node.owner()).map(each -> each.connectors().get(node.element()))
                         .map(ConnectorView::connector).ifPresent(each -> words.add(each.title()));
             }
-            List<String> plugged = new ArrayList<>(plugs);
+            List<String> plugged = new ArrayList<>();
+            plugs.forEach((label, owners) -> plugged.add(label + of(owners)));
             plugged.sort(Comparator.comparing(each -> each.contains(" of ")));
-            String name = names.isEmpty() ? plugged.isEmpty() ? "nowhere" : plugged.removeFirst()
-                    : String.join(", ", names);
+            List<String> called = new ArrayList<>();
+            names.forEach((label, owners) -> called.add(label + of(owners)));
+            String name = called.isEmpty() ? plugged.isEmpty() ? "nowhere" : plugged.removeFirst()
+                    : String.join(", ", called);
             if (!plugged.isEmpty()) {
-                words.add((names.isEmpty() ? "plugged into " : "plug ") + String.join(", ", plugged));
+                words.add((called.isEmpty() ? "plugged into " : "plug ") + String.join(", ", plugged));
             }
             words.removeIf(String::isBlank);
             return new Box(sort, name, words);
         }
 
-        private String of(String owner) {
-            return owner.equals(harness.name()) ? "" : " of " + owner;
+        private void name(Map<String, Set<String>> names, String label, Node node) {
+            Set<String> owners = names.computeIfAbsent(label, any -> new LinkedHashSet<>());
+            if (!node.owner().equals(harness.name()) && order.project().wiring(node.owner()).isPresent()) {
+                owners.add(node.owner());
+            }
+        }
+
+        private static String of(Set<String> owners) {
+            return owners.isEmpty() ? "" : " of " + String.join(", ", owners);
         }
 
         private Optional<WiringView> view(String owner) {

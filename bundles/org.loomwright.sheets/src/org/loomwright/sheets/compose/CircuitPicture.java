@@ -28,8 +28,8 @@ final class CircuitPicture {
     private static final double PORT = 4;
     /** Thickness of a wire of the circuit and of one around it, and of the dark edge, in mm. */
     private static final double OWN = 1.5;
-    private static final double OTHER = 0.8;
-    private static final double EDGE = 0.2;
+    private static final double OTHER = 0.9;
+    private static final double EDGE = 0.3;
 
     private final Typeface face;
     private final DiagramLayout layout = new DiagramLayout();

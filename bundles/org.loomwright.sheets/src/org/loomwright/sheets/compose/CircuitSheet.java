@@ -13,20 +13,17 @@ import org.loomwright.sheets.content.Order;
 import org.loomwright.sheets.content.Piece;
 import org.loomwright.sheets.document.Block;
 import org.loomwright.sheets.document.Document;
-import org.loomwright.sheets.document.Drawing;
 import org.loomwright.sheets.page.Pager;
 import org.loomwright.sheets.page.Typeface;
 
 /**
  * The circuit diagrams: one for each circuit of a harness, from the battery at the left to ground at the right, over
  * everything that the harness is plugged into, with the colours of the wires drawn and written. Where vehicles differ,
- * each wire says for which of them it is. What is too wide for a page is folded.
+ * each wire says for which of them it is; where that grows too large, they have diagrams of their own. What is too wide
+ * for a page is folded.
  */
 final class CircuitSheet {
 
-    /** Characters in a line of a label, and where that makes a diagram too high for a page. */
-    private static final int SHORT = 25;
-    private static final int LONG = 46;
     /** Type may be made smaller by this: from 8.5 to 7.2 points. */
     private static final double SMALLEST = 0.85;
     /** Height of a heading above a diagram, in mm. */
@@ -41,8 +38,6 @@ final class CircuitSheet {
     }
 
     static Document of(Order order, LaidHarness harness, Pager.Room room, Typeface face) {
-        CircuitPicture picture = new CircuitPicture(face);
-        Folding folding = new Folding(face, room.width() / SMALLEST, (room.height() - HEADING) / SMALLEST);
         Optional<CurrentWays> ways = CurrentWays.of(order, harness);
         Map<String, List<Piece>> circuits = new TreeMap<>(new NaturalOrder());
         harness.pieces().forEach(each -> circuits.computeIfAbsent(each.circuit(), any -> new ArrayList<>()).add(each));
@@ -53,23 +48,20 @@ final class CircuitSheet {
                 + " of other vehicles: no vehicle has two of them. A line whose vehicles differ in colour is black."
                 + " Where a circuit takes many loads to ground, each has the last wire of its feed alone."));
         ways.filter(each -> !each.apart().isEmpty()).ifPresent(each -> blocks.add(new Block.Words("The car's own"
-                + " wiring differs between these vehicles and is not drawn beyond our plugs: sheets for one vehicle"
-                + " show the way through it from the battery and back.")));
-        circuits.forEach((circuit, pieces) -> {
-            blocks.add(new Block.Heading("Circuit " + circuit + "  " + pieces.getFirst().function()));
-            CircuitGraph graph = CircuitGraph.of(order, harness, ways, pieces);
-            List<Drawing> parts = folding.parts(picture.of(graph, SHORT));
-            if (parts.size() > 1) {
-                List<Drawing> flat = folding.parts(picture.of(graph, LONG));
-                parts = area(flat) < area(parts) ? flat : parts;
+                + " wiring differs between these vehicles: at each branch stand the vehicles that have it.")));
+        CircuitDivision division = new CircuitDivision(order, face, room.width() / SMALLEST,
+                (room.height() - HEADING) / SMALLEST);
+        circuits.forEach((circuit, pieces) -> division.of(harness, ways, pieces).forEach(each -> {
+            blocks.add(new Block.Heading("Circuit " + circuit + "  " + pieces.getFirst().function()
+                    + (each.vehicles().isEmpty() ? "" : ": " + each.vehicles())));
+            if (each.omitted() > 0) {
+                blocks.add(new Block.Words("Beyond our plugs these vehicles are wired in too many ways to be drawn"
+                        + " together: " + each.omitted() + " wires of the car are left out here. Sheets for one"
+                        + " vehicle (--for) show its own, from the battery and back."));
             }
-            parts.forEach(each -> blocks.add(new Block.Picture(each, "")));
-        });
+            each.parts().forEach(part -> blocks.add(new Block.Picture(part, "")));
+        }));
         return document(harness, blocks);
-    }
-
-    private static double area(List<Drawing> parts) {
-        return parts.stream().mapToDouble(Drawing::height).sum();
     }
 
     private static Document document(LaidHarness harness, List<Block> blocks) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -27,14 +28,17 @@ import org.loomwright.harness.link.Node;
 /**
  * How current gets from the battery to the wires of a circuit, from there to what it feeds, and back to ground, across
  * everything that is plugged together: the car's own wiring, the other harnesses of the kit, fuse blocks and switches.
- * To and from each end by the way of the fewest connections, one in each vehicle; a switch counts as closed. A
- * harness of the car that only some of the vehicles have is not followed: the sheets for one vehicle show it. Building
- * it is linear in the size of the network, but for conditions. For use by one thread.
+ * To and from each end by the way of the fewest connections, one in each vehicle; a switch counts as closed. Where
+ * the car's own wiring differs between the vehicles, each way is there with the vehicles that have it; where that
+ * makes more than {@value #MOST_APART} wires, they are left to the sheets for one vehicle. Building it is linear in
+ * the size of the network, but for conditions. For use by one thread.
  */
 public final class CurrentWays {
 
     /** Where more loads return by one circuit, each is drawn with the last wire that feeds it alone. */
-    private static final int MOST_LOADS = 3;
+    private static final int MOST_LOADS = 2;
+    /** Where more wires than these lie in harnesses that only some of the vehicles have, these are left out. */
+    public static final int MOST_APART = 32;
 
     private final Connections connections;
     private final Condition none;
@@ -44,6 +48,7 @@ public final class CurrentWays {
     private final Map<String, Point> only = new HashMap<>();
     private final Set<String> apart;
     private boolean whole;
+    private boolean shared;
 
     /** In some vehicles a point is reached from another by an edge; the depth counts the edges since the start. */
     private record Step(Condition when, int depth, Optional<Edge> by, Optional<Point> from) {
@@ -58,6 +63,19 @@ public final class CurrentWays {
      * @param when the vehicles that have it
      */
     public record Way(Point from, Point to, Optional<Edge> edge, Condition when) {
+    }
+
+    /**
+     * What is around the wires of a circuit.
+     *
+     * @param ways    the connections, nearest to the battery first
+     * @param omitted how many wires of harnesses that only some of the vehicles have were left out for their number
+     */
+    public record Around(List<Way> ways, int omitted) {
+
+        public Around {
+            ways = List.copyOf(ways);
+        }
     }
 
     /** A network and the vehicles that matter. */
@@ -138,13 +156,17 @@ public final class CurrentWays {
                 : only.getOrDefault(node.owner() + ":" + node.element(), point);
     }
 
-    /** Names of the car's harnesses that not all vehicles have: what lies in them is left out. */
+    /** Names of the car's harnesses that not all vehicles have. */
     public Set<String> apart() {
         return apart;
     }
 
+    private boolean isApart(Edge edge) {
+        return edge.link() instanceof Link.OfWire wire && apart.contains(wire.wire().owner());
+    }
+
     private boolean isShown(Edge edge) {
-        return !(edge.link() instanceof Link.OfWire wire && apart.contains(wire.wire().owner()));
+        return !shared || !isApart(edge);
     }
 
     /** How far a point is from the battery, in connections; a large number for one that it cannot feed. */
@@ -167,18 +189,39 @@ public final class CurrentWays {
     }
 
     /**
-     * Everything around the wires of a circuit. Where it takes the current of many loads to ground, what feeds each is
-     * left to the circuit of that, but for the last wire.
+     * Everything around the wires of a circuit. Where it takes the current of many loads to ground, or what feeds them
+     * is wired in many ways, that is left to the circuits of the loads, but for the last wire.
      *
      * @param ends  the points at which they end, and the vehicles in which they do
      * @param inner returns whether an edge is one of them, which is left out
      */
-    public List<Way> around(Map<Point, Condition> ends, Predicate<Edge> inner) {
+    public Around around(Map<Point, Condition> ends, Predicate<Edge> inner) {
+        shared = false;
         whole = true;
         List<Way> all = all(ends, inner);
-        whole = all.stream().filter(way -> way.edge().isEmpty()).map(Way::to).filter(to -> fed(to).isNever())
-                .distinct().count() <= MOST_LOADS;
-        return whole ? all : all(ends, inner);
+        boolean loads = all.stream().anyMatch(way -> way.edge().isEmpty());
+        if (all.stream().filter(way -> way.edge().isEmpty() && fed(way.to()).isNever())
+                .count() > MOST_LOADS || loads && apart(all) > MOST_APART) {
+            whole = false;
+            all = all(ends, inner);
+        }
+        int others = apart(all);
+        if (others <= MOST_APART) {
+            return new Around(all, 0);
+        }
+        shared = true;
+        return new Around(all(ends, inner), others);
+    }
+
+    /** How many wires of the car differ in what a diagram says of them. */
+    private int apart(List<Way> ways) {
+        Set<String> told = new HashSet<>();
+        for (Way way : ways) {
+            way.edge().filter(this::isApart).map(edge -> ((Link.OfWire) edge.link()).wire()).ifPresent(wire ->
+                    told.add(wire.label() + " " + way.from() + " " + way.to() + " "
+                            + wire.colours().stream().map(each -> each.value().toString()).toList()));
+        }
+        return told.size();
     }
 
     private List<Way> all(Map<Point, Condition> ends, Predicate<Edge> inner) {
@@ -244,6 +287,9 @@ public final class CurrentWays {
             for (Load load : loadsAt.getOrDefault(front.point(), List.of())) {
                 through(load, front.point(), fresh.and(load.when()), inner, ways);
             }
+            if (isBolted(front.point())) {
+                continue; // what else returns by this ground is no part of the circuit
+            }
             for (Edge edge : connections.edgesAt(front.point())) {
                 Condition there = fresh.and(edge.when());
                 if (there.isNever() || !isShown(edge) || edge.isGround() || inner.test(edge)
@@ -251,14 +297,39 @@ public final class CurrentWays {
                     continue;
                 }
                 Point next = edge.other(front.point());
-                boolean away = depth(next) > depth(front.point()) || depth(front.point()) >= 1_000_000;
-                if (edge.isWire() && !away) {
+                Condition away = away(front.point(), next, there);
+                Condition back = edge.isWire() ? none : there.minus(away);
+                if (!away.isNever()) {
+                    add(ways, front.point(), next, Optional.of(edge), away);
+                }
+                if (!back.isNever()) {
+                    add(ways, next, front.point(), Optional.of(edge), back);
+                }
+                there = away.or(back);
+                if (there.isNever()) {
                     continue;
                 }
-                add(ways, away ? front.point() : next, away ? next : front.point(), Optional.of(edge), there);
                 open.add(new Front(next, there));
             }
         }
+    }
+
+    /** The vehicles, of some, in which one point is farther from the battery than another, or neither is fed. */
+    private Condition away(Point from, Point to, Condition when) {
+        Condition away = when.minus(fed(from));
+        for (Step near : feeds.getOrDefault(from, List.of())) {
+            for (Step far : feeds.getOrDefault(to, List.of())) {
+                if (far.depth() > near.depth()) {
+                    away = away.or(near.when().and(far.when()).and(when));
+                }
+            }
+        }
+        return away;
+    }
+
+    private boolean isBolted(Point point) {
+        return point instanceof Point.Spot spot && spot.node().kind() == Node.Kind.STUD
+                && connections.edgesAt(point).stream().anyMatch(Edge::isGround);
     }
 
     /** Through a load: to ground behind it from a fed pin, or back to what feeds it from the other one. */

@@ -99,6 +99,13 @@ public record LaidHarness(WiringView view, Map<String, Part> parts, Condition ve
         return view.platform().place(name).map(Platform.Place::title).filter(each -> !each.isEmpty()).orElse(name);
     }
 
+    /** The same for some of its vehicles. */
+    public LaidHarness within(Condition some) {
+        Condition fewer = vehicles.and(some);
+        return new LaidHarness(view, parts, fewer, tree, spots, routed, pieces.stream()
+                .filter(each -> !each.when().excludes(fewer)).map(each -> each.within(fewer)).toList());
+    }
+
     /** Everything of a piece but its vehicles. */
     private record Make(String colour, Optional<ConductorSize> size, String cable, Optional<CutLength> length,
             PieceEnd from, PieceEnd to) {

@@ -33,6 +33,12 @@ public record Piece(String wire, String circuit, String function, String colour,
         String cable, Optional<Length> length, Optional<Length> cut, Tolerance tolerance, String measured,
         String legend, Optional<Length> pitch, PieceEnd from, PieceEnd to, Condition when) {
 
+    /** The same for some of its vehicles. */
+    public Piece within(Condition some) {
+        return new Piece(wire, circuit, function, colour, size, cable, length, cut, tolerance, measured, legend,
+                pitch, from, to, when.and(some));
+    }
+
     /** Both ends. */
     public List<PieceEnd> ends() {
         return List.of(from, to);

@@ -18,8 +18,8 @@ final class Flow {
     private static final double RULED = 9;
     /** Fewer ruled lines than that are not worth their room at the end of a page. */
     private static final int LEAST_RULED = 4;
-    /** A picture is shrunk to what is left of a page rather than begun on the next one while this share is left. */
-    private static final double ENOUGH = 0.6;
+    /** A picture is begun on the next page rather than shrunk to less than this of what it is there. */
+    private static final double ENOUGH = 0.85;
 
     /** Room in mm for the headings of a table and its first rows. */
     private static final double TABLE = 34;
@@ -226,9 +226,11 @@ final class Flow {
         Drawing drawing = picture.drawing();
         double caption = picture.caption().isEmpty() ? 0
                 : Look.line(Look.SMALL) * wrapping.lines(picture.caption(), Look.SMALL, false, width()).size() + 2;
-        double most = room() > whole() * ENOUGH ? room() : whole();
-        double scale = Math.min(1, Math.min(width() / drawing.width(), (most - caption - 2) / drawing.height()));
-        if (drawing.height() * scale + caption > room()) {
+        double scale = scale(drawing, whole() - caption);
+        double here = scale(drawing, room() - caption);
+        if (here >= scale * ENOUGH) {
+            scale = here;
+        } else {
             turn();
         }
         Shrinking shrinking = new Shrinking(scale);
@@ -238,6 +240,11 @@ final class Flow {
             paragraph(picture.caption(), left, right, Look.SMALL, false);
         }
         y += 1;
+    }
+
+    /** What it has to be shrunk to. */
+    private double scale(Drawing drawing, double height) {
+        return Math.min(1, Math.min(width() / drawing.width(), (height - 2) / drawing.height()));
     }
 
     /** As many as the page has room for, rather than some on a page of their own. */
