@@ -23,6 +23,7 @@ import org.loomwright.harness.link.Node;
 import org.loomwright.harness.link.WiringView.SpliceView;
 import org.loomwright.quantity.Length;
 import org.loomwright.sheets.content.LaidHarness;
+import org.loomwright.sheets.content.OpenEnd;
 import org.loomwright.sheets.content.Piece;
 import org.loomwright.sheets.content.PieceEnd;
 import org.loomwright.sheets.content.PullForce;
@@ -49,39 +50,44 @@ final class CrimpSheet {
         return new CrimpSheet(harness, face).document();
     }
 
-    private record Key(String terminal, Node.Kind at, String cable, String size, String seal) {
-    }
+    /** Where a figure is found that the catalogue does not have. */
+    private static final String SHEET = "maker's sheet";
 
-    /** The language states terminals of cavities; what goes on a pin or a stud is as that takes it. */
-    private static String unstated(Node.Kind at) {
-        return switch (at) {
-            case STUD -> "to fit the stud, not stated";
-            case PIN -> "to fit the pin of the device, not stated";
-            default -> "not stated";
-        };
+    private record Key(String terminal, Node.Kind at, String fits, String cable, String size, String seal) {
+
+        private String name(LaidHarness harness) {
+            return !terminal.isEmpty() ? terminal + ", " + Words.title(terminal, harness.parts())
+                    : fits.isEmpty() ? "not stated" : fits;
+        }
     }
 
     /** The figure of the terminal, else that of the standard for the conductor. */
     private static String pull(Optional<Part> terminal, Piece piece) {
         String stated = Words.figure(terminal, FigureKind.PULL);
-        if (!stated.isEmpty() || piece.size().isEmpty()) {
+        if (!stated.isEmpty()) {
             return stated;
         }
-        OptionalDouble newtons = PullForce.newtons(piece.size().get().areaMm2());
-        return newtons.isEmpty() ? "" : Words.figure(newtons.getAsDouble(), 0) + " N, " + PullForce.BASIS;
+        OptionalDouble newtons = piece.size().isEmpty() ? OptionalDouble.empty()
+                : PullForce.newtons(piece.size().get().areaMm2());
+        return newtons.isEmpty() ? SHEET : Words.figure(newtons.getAsDouble(), 0) + " N, " + PullForce.BASIS;
+    }
+
+    private static String orSheet(String figure) {
+        return figure.isEmpty() ? SHEET : figure;
     }
 
     private Document document() {
         Comparator<String> natural = new NaturalOrder();
         Map<Key, String> pulls = new HashMap<>();
         Map<Key, Set<String>> ends = new TreeMap<>(Comparator.comparing(Key::terminal, natural)
-                .thenComparing(Key::at).thenComparing(Key::size, natural).thenComparing(Key::cable)
+                .thenComparing(Key::at).thenComparing(Key::fits).thenComparing(Key::size, natural)
+                .thenComparing(Key::cable)
                 .thenComparing(Key::seal));
         for (Piece piece : harness.pieces()) {
             for (PieceEnd end : piece.ends()) {
                 if (end.node().kind() != Node.Kind.SPLICE && end.node().kind() != Node.Kind.NOWHERE) {
-                    Key key = new Key(end.terminal(), end.node().kind(), piece.cable(), piece.written(),
-                            end.seal());
+                    Key key = new Key(end.terminal(), end.node().kind(), OpenEnd.words(harness, piece, end),
+                            piece.cable(), piece.written(), end.seal());
                     pulls.putIfAbsent(key, pull(harness.part(end.terminal()), piece));
                     ends.computeIfAbsent(key, any -> new LinkedHashSet<>())
                             .add(end.label() + " (" + piece.wire() + ")");
@@ -92,17 +98,17 @@ final class CrimpSheet {
         List<Row> data = new ArrayList<>();
         ends.forEach((key, labels) -> {
             Optional<Part> terminal = harness.part(key.terminal());
-            String name = key.terminal().isEmpty() ? unstated(key.at()) : key.terminal() + ", "
-                    + Words.title(key.terminal(), harness.parts());
-            String tool = terminal.flatMap(each -> each.word(Part.WordKind.NOTE)).orElse("");
-            String strip = Words.figure(terminal, FigureKind.STRIP);
-            String height = Words.figure(terminal, FigureKind.HEIGHT);
+            String name = key.name(harness);
+            String tool = orSheet(terminal.flatMap(each -> each.word(Part.WordKind.NOTE)).orElse(""));
+            String strip = orSheet(Words.figure(terminal, FigureKind.STRIP));
+            String height = orSheet(Words.figure(terminal, FigureKind.HEIGHT));
             String pull = pulls.get(key);
             rows.add(Tables.row(Cell.of(name), Cell.of(key.size() + " " + key.cable()), Cell.of(key.seal()),
                     Cell.of(strip), Cell.of(tool), Cell.of(height), Cell.of(pull),
                     Cell.of(Integer.toString(labels.size())), Cell.of(String.join(", ", labels)), Cell.box(),
                     Cell.box(), Cell.box()));
-            data.add(Row.of(key.terminal(), Words.title(key.terminal(), harness.parts()), key.cable(), key.size(),
+            data.add(Row.of(key.terminal(), key.terminal().isEmpty() ? name
+                    : Words.title(key.terminal(), harness.parts()), key.cable(), key.size(),
                     key.seal(), strip, tool, height, pull, Integer.toString(labels.size()),
                     String.join(" ", labels)));
         });
@@ -110,10 +116,11 @@ final class CrimpSheet {
         blocks.add(new Grid("crimps", Tables.columns("Terminal", "Cable", "Seal", "Strip", "Tool, note",
                 "Crimp height", "Least pull", "#Ends", "Where (wire)", "First: height", "Pull", "Sign"), rows));
         blocks.add(new Block.Words("Make one first piece of every line, measure its crimp height, pull it apart, write"
-                + " both down and sign before the rest is made. An empty cell has no figure in the catalogue: take it"
-                + " from the maker of the terminal and tool. A pull force of " + PullForce.BASIS
-                + " (from memory) is the least for the conductor, where the catalogue has none; the"
-                + " maker's own decides."));
+                + " both down and sign before the rest is made. Where \"" + SHEET + "\" stands the catalogue has no"
+                + " figure: take it from the sheet of the terminal's or the device's maker and write it down; without"
+                + " one, no crimp of the line goes into a harness. A pull force of " + PullForce.BASIS
+                + " (from memory) is the least for the conductor, where the catalogue has none; the maker's own"
+                + " decides, and is the only one for conductors thicker than 10 mm2, where the standard ends."));
         if (!harness.view().splices().isEmpty()) {
             blocks.add(new Block.Heading("Splices"));
             harness.view().splices().values().stream()

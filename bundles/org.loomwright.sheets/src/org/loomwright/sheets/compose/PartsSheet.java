@@ -117,13 +117,15 @@ final class PartsSheet {
                 sort = line.sort();
                 rows.add(Tables.group(Words.capital(sort.words()), 6));
             }
-            String part = line.part().isEmpty() ? "(not stated)" : line.part();
-            String title = line.part().isEmpty() ? "" : Words.title(line.part(), harness.parts());
+            boolean open = line.sort() == Needed.Sort.OPEN;
+            String name = open ? "" : line.part();
+            String part = open ? "(to choose)" : name.isEmpty() ? "(not stated)" : name;
+            String title = open ? line.part() : name.isEmpty() ? "" : Words.title(name, harness.parts());
             String where = String.join(", ", line.where());
             String vehicles = harness.words(line.when());
             rows.add(Tables.row(Cell.of(line.quantity()), Cell.of(line.unit()), Cell.of(part), Cell.of(title),
                     Cell.of(where), Cell.of(vehicles)));
-            data.add(Row.of(harness.name(), line.quantity(), line.unit(), line.sort().words(), line.part(), title, "",
+            data.add(Row.of(harness.name(), line.quantity(), line.unit(), line.sort().words(), name, title, "",
                     "", where, vehicles));
         }
         Reels reels = Reels.of(harness.pieces(), Copper.HANDBOOK);

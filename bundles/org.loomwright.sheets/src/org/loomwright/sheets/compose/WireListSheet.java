@@ -8,6 +8,7 @@ import org.loomwright.geometry.Copper;
 import org.loomwright.harness.Part;
 import org.loomwright.quantity.CutTolerance;
 import org.loomwright.sheets.content.LaidHarness;
+import org.loomwright.sheets.content.OpenEnd;
 import org.loomwright.sheets.content.Piece;
 import org.loomwright.sheets.content.PieceEnd;
 import org.loomwright.sheets.content.Reels;
@@ -33,8 +34,8 @@ final class WireListSheet {
             Column.of("from destination"), Column.of("from terminal"), Column.of("from seal"),
             Column.figures("from strip mm"), Column.of("to"), Column.of("to destination"), Column.of("to terminal"),
             Column.of("to seal"), Column.figures("to strip mm"), Column.of("vehicles"));
-    private static final List<Column> TOTALS = List.of(Column.of("cable"), Column.of("size"), Column.of("colour"),
-            Column.figures("pieces"), Column.figures("length m"), Column.figures("copper g"));
+    private static final List<Column> TOTALS = List.of(Column.of("Cable"), Column.of("Size"), Column.of("Colour"),
+            Column.figures("Pieces"), Column.figures("Length m"), Column.figures("Copper g"));
 
     private final LaidHarness harness;
     private final Reels reels;
@@ -62,7 +63,8 @@ final class WireListSheet {
         blocks.add(new Block.Words("Cut lengths hold the allowances at both ends and are rounded up to the cutting"
                 + " grid. The tolerance is that of the finished length between the terminals: "
                 + CutTolerance.a620Metric().basis() + ", unless the source states one. An empty cell has no figure in"
-                + " the sources: measure or look it up, never guess."));
+                + " the sources: measure or look it up, never guess. \"ring\" goes on a stud, \"to fit\" on a pin of a"
+                + " device: the crimp sheet says what."));
         return new Document(harness.name() + "-wire-list", "Wire list", harness.title() + " (" + harness.name() + ")",
                 true, blocks, List.of(new Grid("wires", DATA, data()), totals));
     }
@@ -114,7 +116,7 @@ final class WireListSheet {
     }
 
     private static String inside(PieceEnd end) {
-        return String.join(", ", Stream.of(end.terminal(), end.seal(), end.method())
+        return String.join(", ", Stream.of(end.terminal(), OpenEnd.brief(end), end.seal(), end.method())
                 .filter(each -> !each.isEmpty()).toList());
     }
 

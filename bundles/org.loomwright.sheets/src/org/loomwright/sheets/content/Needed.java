@@ -35,7 +35,7 @@ public record Needed(List<Line> lines) {
      * One part.
      *
      * @param sort   what sort of part
-     * @param part   its name; empty where the source states none
+     * @param part   its name; empty where the source states none; for a terminal on a stud or device what to take
      * @param pieces how many; 0 for a part by length
      * @param length how much of it; zero for a part by the piece
      * @param where  where each of them goes
@@ -56,11 +56,12 @@ public record Needed(List<Line> lines) {
 
     /** Sorts of parts, in the order of the list. */
     public enum Sort {
-        HOUSING, TERMINAL, SEAL, PLUG, DEVICE, SPLICE, PIECE, COVERING;
+        HOUSING, TERMINAL, OPEN, SEAL, PLUG, DEVICE, SPLICE, PIECE, COVERING;
 
         /** For people. */
         public String words() {
             return switch (this) {
+                case OPEN -> "terminal for a stud or a device";
                 case PLUG -> "blanking plug";
                 case DEVICE -> "in-line device";
                 case SPLICE -> "splice method";
@@ -111,17 +112,24 @@ public record Needed(List<Line> lines) {
         return new Needed(List.copyOf(lines));
     }
 
-    /** Ends in cavities for which the source states no terminal. */
+    /** Ends for which the source states no terminal, and those on studs and pins, for which it cannot. */
     private static void openEnds(LaidHarness harness, Map<Key, Amount> amounts) {
         Map<Node, Condition> open = new TreeMap<>();
+        Map<String, Map<String, Condition>> fitted = new TreeMap<>(new NaturalOrder());
         for (Piece piece : harness.pieces()) {
             for (PieceEnd end : piece.ends()) {
                 if (end.node().kind() == Node.Kind.CAVITY && end.terminal().isEmpty()) {
                     open.merge(end.node(), piece.when(), Condition::or);
+                } else if (OpenEnd.is(end)) {
+                    String fits = piece.written() + " wire, " + OpenEnd.words(harness, piece, end);
+                    fitted.computeIfAbsent(fits, any -> new TreeMap<>(new NaturalOrder())).merge(end.label() + " ("
+                            + piece.wire() + ")", piece.when(), Condition::or);
                 }
             }
         }
         open.forEach((node, when) -> add(harness, amounts, Sort.TERMINAL, "", node.label(), when));
+        fitted.forEach((fits, ends) -> ends.forEach((end, when) ->
+                add(harness, amounts, Sort.OPEN, fits, end, when)));
     }
 
     private static void placed(LaidHarness harness, Wiring.Placed placed, Map<Key, Amount> amounts) {

@@ -18,7 +18,7 @@ final class Flow {
     private static final double RULED = 9;
     /** Fewer ruled lines than that are not worth their room at the end of a page. */
     private static final int LEAST_RULED = 4;
-    /** A picture is begun on the next page rather than shrunk to less than this of what it is there. */
+    /** A picture is begun on the next page rather than shrunk to less than this, where it is larger there. */
     private static final double ENOUGH = 0.85;
 
     /** Room in mm for the headings of a table and its first rows. */
@@ -228,7 +228,7 @@ final class Flow {
                 : Look.line(Look.SMALL) * wrapping.lines(picture.caption(), Look.SMALL, false, width()).size() + 2;
         double scale = scale(drawing, whole() - caption);
         double here = scale(drawing, room() - caption);
-        if (here >= scale * ENOUGH) {
+        if (here >= Math.min(scale, ENOUGH)) {
             scale = here;
         } else {
             turn();
