@@ -9,6 +9,7 @@ import org.loomwright.ide.act.Action;
 import org.loomwright.ide.act.Actions;
 import org.loomwright.ide.complete.Completion;
 import org.loomwright.ide.complete.Proposal;
+import org.loomwright.ide.complete.Templates;
 import org.loomwright.ide.format.Formatting;
 import org.loomwright.ide.hover.Hover;
 import org.loomwright.ide.hover.Hovers;
@@ -38,6 +39,11 @@ public final class Services {
     /** What can be written at a place, best first. */
     public static List<Proposal> complete(Moment moment, String file, int offset, Cancel cancel) {
         return Completion.at(moment, file, offset, cancel);
+    }
+
+    /** Whole constructs, with fields to fill in, that can begin at a place. */
+    public static List<Templates.Fitting> templates(Moment moment, String file, int offset) {
+        return Templates.at(moment, file, offset);
     }
 
     /** What is known about the word at a place. */

@@ -8,6 +8,8 @@ import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionContext;
 import org.eclipse.lsp4j.CodeActionKind;
 import org.eclipse.lsp4j.CompletionItem;
+import org.eclipse.lsp4j.CompletionItemCapabilities;
+import org.eclipse.lsp4j.CompletionItemKind;
 import org.eclipse.lsp4j.CompletionList;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DocumentSymbol;
@@ -16,6 +18,8 @@ import org.eclipse.lsp4j.FoldingRangeCapabilities;
 import org.eclipse.lsp4j.FoldingRangeKind;
 import org.eclipse.lsp4j.HoverCapabilities;
 import org.eclipse.lsp4j.InlayHint;
+import org.eclipse.lsp4j.InsertTextFormat;
+import org.eclipse.lsp4j.InsertTextMode;
 import org.eclipse.lsp4j.MarkupContent;
 import org.eclipse.lsp4j.MarkupKind;
 import org.eclipse.lsp4j.TextDocumentClientCapabilities;
@@ -25,6 +29,7 @@ import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.loomwright.harness.LineIndex;
 import org.loomwright.ide.act.Action;
 import org.loomwright.ide.complete.Proposal;
+import org.loomwright.ide.complete.Templates.Fitting;
 import org.loomwright.ide.hover.Hover;
 import org.loomwright.ide.inlay.Inlay;
 import org.loomwright.ide.outline.Folds;
@@ -41,6 +46,8 @@ final class Rendering {
     private static final String RANK = "%05d";
 
     private boolean markdown;
+    private boolean snippets;
+    private boolean adjusts;
     private int mostFolds = Integer.MAX_VALUE;
 
     void suit(ClientCapabilities capabilities) {
@@ -48,6 +55,11 @@ final class Rendering {
         HoverCapabilities hover = texts == null ? null : texts.getHover();
         markdown = hover != null && hover.getContentFormat() != null
                 && hover.getContentFormat().contains(MarkupKind.MARKDOWN);
+        CompletionItemCapabilities items = texts == null || texts.getCompletion() == null ? null
+                : texts.getCompletion().getCompletionItem();
+        snippets = items != null && Boolean.TRUE.equals(items.getSnippetSupport());
+        adjusts = items != null && items.getInsertTextModeSupport() != null
+                && items.getInsertTextModeSupport().getValueSet().contains(InsertTextMode.AdjustIndentation);
         FoldingRangeCapabilities folding = texts == null ? null : texts.getFoldingRange();
         mostFolds = folding == null || folding.getRangeLimit() == null || folding.getRangeLimit() < 0
                 ? Integer.MAX_VALUE : folding.getRangeLimit();
@@ -58,7 +70,8 @@ final class Rendering {
         return mostFolds;
     }
 
-    CompletionList completions(LineIndex lines, List<Proposal> proposals) {
+    /** Proposals and, behind them, templates for a client that can fill them in. */
+    CompletionList completions(LineIndex lines, List<Proposal> proposals, List<Fitting> templates) {
         List<CompletionItem> items = new ArrayList<>();
         for (Proposal each : proposals.subList(0, Math.min(MOST_PROPOSALS, proposals.size()))) {
             CompletionItem item = new CompletionItem(each.text());
@@ -71,7 +84,26 @@ final class Rendering {
             item.setTextEdit(Either.forLeft(new TextEdit(Places.range(lines, each.where()), each.text())));
             items.add(item);
         }
-        return new CompletionList(proposals.size() > items.size(), items);
+        if (snippets && items.size() == proposals.size()) {
+            templates.forEach(each -> items.add(template(lines, each, items.size())));
+        }
+        return new CompletionList(proposals.size() > MOST_PROPOSALS, items);
+    }
+
+    private CompletionItem template(LineIndex lines, Fitting fitting, int rank) {
+        CompletionItem item = new CompletionItem(fitting.template().word() + " ...");
+        item.setKind(CompletionItemKind.Snippet);
+        item.setDetail(fitting.template().meaning());
+        item.setDocumentation(fitting.template().text());
+        item.setFilterText(fitting.template().word());
+        item.setSortText(String.format(java.util.Locale.ROOT, RANK, rank));
+        item.setInsertTextFormat(InsertTextFormat.Snippet);
+        if (adjusts) {
+            item.setInsertTextMode(InsertTextMode.AdjustIndentation);
+        }
+        item.setTextEdit(Either.forLeft(new TextEdit(Places.range(lines, fitting.where()),
+                fitting.template().snippet())));
+        return item;
     }
 
     org.eclipse.lsp4j.Hover hover(LineIndex lines, Hover hover) {

@@ -135,9 +135,11 @@ final class TextQuestions implements TextDocumentService {
 
     @Override
     public CompletableFuture<Either<List<CompletionItem>, CompletionList>> completion(CompletionParams params) {
-        return ask(params.getTextDocument(), Either.forLeft(List.of()), (moment, file, cancel) -> Either.forRight(
-                rendering.completions(moment.lines(file), Services.complete(moment, file,
-                        offset(moment, file, params.getPosition()), cancel))));
+        return ask(params.getTextDocument(), Either.forLeft(List.of()), (moment, file, cancel) -> {
+            int offset = offset(moment, file, params.getPosition());
+            return Either.forRight(rendering.completions(moment.lines(file),
+                    Services.complete(moment, file, offset, cancel), Services.templates(moment, file, offset)));
+        });
     }
 
     @Override
