@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.loomwright.compare.draft.Choice;
 import org.loomwright.compare.draft.JumperDraft;
 import org.loomwright.condition.Condition;
 import org.loomwright.fit.FitDefaults;
@@ -66,9 +67,19 @@ public final class PlanHarness {
      * @param before  what the judge says of the harness as it stands in the source
      * @param judged  what the judge says of that text; empty without a plan
      * @param refusal why there is none; empty with a plan, and when none was found in time
+     * @param taken   what it took over from its drawings, and what of them was left to the engineer
      */
     public record Planned(PlanModel model, HarnessPlan plan, Optional<Source> text, FitReport before,
-            Optional<FitReport> judged, Optional<Refusal> refusal) {
+            Optional<FitReport> judged, Optional<Refusal> refusal, List<Choice> taken) {
+
+        public Planned {
+            taken = List.copyOf(taken);
+        }
+
+        /** The same with what was taken over before it was planned. */
+        public Planned taking(List<Choice> choices) {
+            return new Planned(model, plan, text, before, judged, refusal, choices);
+        }
 
         /** The harness as it stands in the source. */
         public WiringView harness() {
@@ -152,7 +163,7 @@ public final class PlanHarness {
         progress.report(harness.name() + ": laying it as planned", 0, 0);
         if (plan.found().isEmpty()) {
             return new Planned(model, plan, Optional.empty(), before, Optional.empty(), plan.isImpossible()
-                    ? Optional.of(refusal(model, project, cancel, progress)) : Optional.empty());
+                    ? Optional.of(refusal(model, project, cancel, progress)) : Optional.empty(), List.of());
         }
         Source written = written(harness, project, plan.found().get());
         String file = written.file();
@@ -164,7 +175,8 @@ public final class PlanHarness {
         if (report.verdict() == FitReport.Verdict.DOES_NOT_FIT && model.open().isEmpty()) {
             throw new IllegalStateException("the judge refuses the plan of " + harness.name() + ": " + report.words());
         }
-        return new Planned(model, plan, Optional.of(written), before, Optional.of(report), Optional.empty());
+        return new Planned(model, plan, Optional.of(written), before, Optional.of(report), Optional.empty(),
+                List.of());
     }
 
     /** What drives a plan: what each drawing costs, and what more excess would save. */

@@ -16,6 +16,7 @@ import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.app.PlanHarness;
 import org.loomwright.app.PlanHarness.Planned;
 import org.loomwright.app.PlanHarness.WhatIf;
+import org.loomwright.app.TakeOverDrawings;
 import org.loomwright.app.print.AdaptorText;
 import org.loomwright.app.print.DraftText;
 import org.loomwright.app.print.PlanPage;
@@ -40,6 +41,7 @@ final class PlanCommand implements Command {
     private static final String COVERS = "--covers";
     private static final String ADAPTOR = "--adaptor";
     private static final String KEEP = "--keep";
+    private static final String LENGTHS = "--lengths-only";
     private static final String NAME = "--name";
     private static final long MOST_SECONDS = 1_000_000;
     private static final long NANOSECONDS = 1_000_000_000;
@@ -70,6 +72,7 @@ final class PlanCommand implements Command {
         spec.addOption(Flags.flag(WHAT_IF, "Plan again without each drawing, and for the least copper: what each"
                 + " costs."));
         spec.addOption(Flags.flag(KEEP, "Keep the stations and lengths that are there, and change only what must be."));
+        spec.addOption(Flags.flag(LENGTHS, "Take nothing over that the drawings connect and the harness does not."));
         Flags.formatOnPages(spec);
         Flags.quiet(spec);
     }
@@ -94,14 +97,18 @@ final class PlanCommand implements Command {
                 all.add(drafts.getFirst().planned());
             } else if (!arguments.hasMatchedOption(ADAPTOR)) {
                 for (WiringView harness : wanted(opened, names)) {
-                    all.add(arguments.hasMatchedOption(KEEP)
-                            ? plan.planAgain(harness, opened.project(), Cancel.NEVER, progress)
-                            : plan.plan(harness, opened.project(), Cancel.NEVER, progress));
+                    progress.report(harness.name() + ": what its drawings connect", 0, 0);
+                    TakeOverDrawings.Taken taken = arguments.hasMatchedOption(LENGTHS)
+                            ? new TakeOverDrawings.Taken(harness, opened.project(), List.of())
+                            : new TakeOverDrawings(language.reader()).into(harness, opened.project(), Cancel.NEVER);
+                    all.add((arguments.hasMatchedOption(KEEP)
+                            ? plan.planAgain(taken.harness(), taken.project(), Cancel.NEVER, progress)
+                            : plan.plan(taken.harness(), taken.project(), Cancel.NEVER, progress))
+                                    .taking(taken.choices()));
                 }
             }
             for (Planned each : all) {
-                if (arguments.hasMatchedOption(WHAT_IF) && flags.format() != Format.HTML
-                        && each.plan().found().isPresent()) {
+                if (arguments.hasMatchedOption(WHAT_IF) && each.plan().found().isPresent()) {
                     whatIfs.add(plan.whatIf(each, Cancel.NEVER));
                 }
             }
@@ -117,7 +124,7 @@ final class PlanCommand implements Command {
         List<String> written = folder.isEmpty() ? List.of() : write(sources, door.folder().resolve(folder));
         switch (flags.format()) {
             case JSON -> door.out().print(PlanPages.json(all, drafts, whatIfs));
-            case HTML -> door.out().print(PlanPage.of(opened.place().name(), all, drafts));
+            case HTML -> door.out().print(PlanPage.of(opened.place().name(), all, drafts, whatIfs));
             default -> {
                 door.out().print(PlanPages.text(all, Desk.palette(door), door.width()));
                 drafts.forEach(each -> door.out().print(DraftText.text(each)));
@@ -170,8 +177,10 @@ final class PlanCommand implements Command {
             }
             return List.of();
         }
-        if (arguments.hasMatchedOption(KEEP)) {
-            throw new BadCall(KEEP + " is for a harness that is there");
+        for (String option : List.of(KEEP, LENGTHS)) {
+            if (arguments.hasMatchedOption(option)) {
+                throw new BadCall(option + " is for a harness that is there");
+            }
         }
         if (!names.isEmpty()) {
             throw new BadCall((covers ? COVERS : ADAPTOR) + " makes a new harness, so no harness is named besides; its"

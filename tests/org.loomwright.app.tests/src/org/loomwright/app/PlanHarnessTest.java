@@ -106,16 +106,17 @@ class PlanHarnessTest {
                 .judged(), Optional.of(
                 new PlanHarness.Refusal(known.drawings(), new Conflict(known.conflict().vehicles(), known.conflict()
                         .branches(), false), new FewestHarnesses.Answer(List.of(List.of(0)), List.of(), List.of(1),
-                        List.of(0), 5, 2), known.jumpers(), List.of())));
+                        List.of(0), 5, 2), known.jumpers(), List.of())), List.of());
         String text = PlanPages.text(List.of(open), Palette.PLAIN, WIDTH);
         assertTrue(text.contains("one harness; whether they could without one of them was not always found out:\n"));
         assertTrue(text.contains("  the fewest that serve the others: 1; no two of front66 go together\n"), text);
         assertTrue(text.contains("  whether a harness fits front67 alone was not found out\n"), text);
-        assertTrue(text.contains("    front67: not known, because"), text);
+        assertTrue(text.contains("    front67 (year = 1967): not known, because"), text);
         Planned more = new Planned(planned.model(), planned.plan(), planned.text(), planned.before(), planned
                 .judged(), Optional.of(
                 new PlanHarness.Refusal(known.drawings(), known.conflict(), new FewestHarnesses.Answer(
-                        known.fewest().groups(), List.of(), List.of(), List.of(0), 5, 2), known.jumpers(), List.of())));
+                        known.fewest().groups(), List.of(), List.of(), List.of(0), 5, 2), known.jumpers(), List.of())),
+                List.of());
         assertTrue(PlanPages.text(List.of(more), Palette.PLAIN, WIDTH).contains("  found to serve all: 2; at least 1"
                 + " are needed; of 2 of 5 sets that were tried it was not found out whether one harness fits them\n"));
         assertTrue(PlanPages.json(List.of(more)).contains("\"isFewest\": false"));
@@ -262,8 +263,9 @@ class PlanHarnessTest {
         Planned planned = plan(new EditedExample("orrin").open(), "rear");
         assertTrue(planned.refusal().orElseThrow().jumpers().orElseThrow().fewest());
         String text = PlanPages.text(List.of(planned), Palette.PLAIN, WIDTH);
-        assertTrue(text.contains("    rearEstate64: harness 2; or the one harness with a jumper to tailLeft\n"), text);
-        assertTrue(text.contains("    rear64: harness 1; or the one harness as it is\n"), text);
+        assertTrue(text.contains("    rearEstate64 (year <= 1969 and estate): harness 2; or the one harness with a jumper to"
+                + " tailLeft\n"), text);
+        assertTrue(text.contains("    rear64 (year <= 1969 and saloon): harness 1; or the one harness as it is\n"), text);
     }
 
     @Test

@@ -40,6 +40,29 @@ class PlanCallTest {
             }
             """;
 
+    private static final String LAMP = """
+            drawing wired of orrin {
+                datum bulkhead
+                trunk main {
+                    breakout wing at 500 mm
+                }
+                branch b1 from wing to lamp 200 mm
+                connector J1 at bulkhead
+                connector C1 on b1
+                circuit 12 RD {
+                    wire a 1 mm2 from J1:1 to C1:1
+                }
+            }
+            harness theirs of orrin {
+                covers wired
+                datum bulkhead
+                trunk main {
+                    breakout wing at unknown
+                }
+                branch b1 from wing to lamp
+            }
+            """;
+
     @TempDir
     private Path folder;
 
@@ -90,6 +113,10 @@ class PlanCallTest {
     void whatDrivesItIsToldWhenAsked() throws Exception {
         assertTrue(call(OURS, "plan", ".", "--what-if").isFine().out().contains("without early"));
         assertFalse(call(OURS, "plan", ".").isFine().out().contains("without early"));
+        String page = call(OURS, "plan", ".", "--what-if", "--format", "html").isFine().out();
+        assertTrue(page.contains("<caption>What drives it, planned anew each time</caption>"), page);
+        assertTrue(page.contains("<tr><th scope=\"row\">without early</th><td>"), page);
+        assertFalse(call(OURS, "plan", ".", "--format", "html").isFine().out().contains("What drives it"));
     }
 
     @Test
@@ -139,6 +166,29 @@ class PlanCallTest {
                 .contains("branch b1        230        =     early"));
         assertTrue(call(longer, "plan", ".", "ours").isFine().out()
                 .contains("branch b1        230      205     early"));
+    }
+
+    @Test
+    void whichVehiclesTakeWhatIsToldInWords() throws Exception {
+        String out = call(OURS, "plan", ".").isFine().out();
+        assertTrue(out.contains("\nwhich vehicles take what\n"
+                + "  early (every vehicle): ours\n"), out);
+        String late = "drawing late of orrin fills front when year = 1964 and year = 1966 {\n    datum bulkhead\n}\n";
+        assertTrue(call(OURS.replace("covers early", "covers early, late") + late, "plan", ".").out().contains(
+                "  late (none): not covered, because no vehicle has both the drawing and the harness\n"));
+        assertTrue(call(OURS + LAMP, "plan", ".", "ours").out().contains("  early (every vehicle): ours\n"));
+    }
+
+    @Test
+    void whatADrawingConnectsIsTakenOverUnlessItIsToldOtherwise() throws Exception {
+        String out = call(OURS + LAMP, "plan", ".", "theirs", "--to", "planned").out();
+        assertTrue(out.contains("\nwhat theirs lacks of its drawings:\n"), out);
+        String text = Files.readString(folder.resolve("planned/ours.loom"));
+        assertTrue(text.contains("        // Taken over from wired.\n        wire a 1 mm2 from J1:1 to C1:1\n")
+                || text.contains("        wire a 1 mm2 from J1:1 to C1:1\n"), text);
+        String plain = call(OURS + LAMP, "plan", ".", "theirs", "--lengths-only").out();
+        assertFalse(plain.contains("lacks of its drawings"), plain);
+        call(OURS, "plan", ".", "--covers", "early", "--lengths-only").isRefused("--lengths-only is for a harness");
     }
 
     @Test

@@ -9,9 +9,8 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.loomwright.app.DraftHarness.Drafted;
 import org.loomwright.app.PlanHarness.Planned;
-import org.loomwright.app.VehicleWords;
+import org.loomwright.app.PlanHarness.WhatIf;
 import org.loomwright.compare.draft.Choice;
-import org.loomwright.condition.Condition;
 import org.loomwright.fit.FitCell;
 import org.loomwright.fit.FitReport;
 import org.loomwright.fit.FitRow;
@@ -40,6 +39,11 @@ public final class PlanPage {
 
     /** The text of the page. */
     public static String of(String project, List<Planned> all, List<Drafted> drafts) {
+        return of(project, all, drafts, List.of());
+    }
+
+    /** The same with what drives some of the plans. */
+    public static String of(String project, List<Planned> all, List<Drafted> drafts, List<WhatIf> whatIfs) {
         PlanPage page = new PlanPage();
         String title = escaped(project) + ": planned harnesses";
         page.out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n<title>").append(title)
@@ -50,7 +54,12 @@ public final class PlanPage {
                 .append("</h1>\n<p class=\"caution\"><strong>Caution.</strong> ").append(CAUTION).append("</p>\n");
         for (Planned each : all) {
             page.harness(each);
-            drafts.stream().filter(draft -> draft.planned() == each).forEach(page::draft);
+            drafts.stream().filter(draft -> draft.planned() == each).forEach(draft -> page.choices("What it takes over,"
+                    + " where its drawings differ", draft.draft().choices()));
+            if (!each.taken().isEmpty()) {
+                page.choices("What it lacks of its drawings", each.taken());
+            }
+            whatIfs.stream().filter(whatIf -> whatIf.planned() == each).forEach(page::whatIf);
         }
         return page.out.append("</main>\n</body>\n</html>\n").toString();
     }
@@ -127,11 +136,8 @@ public final class PlanPage {
 
     /** Which vehicles take what. */
     private void chart(Planned planned) {
-        Map<String, Condition> vehicles = PlanPages.vehicles(planned);
         head("Which vehicles take what", List.of("drawing", "vehicles", "takes"));
-        for (String each : vehicles.keySet()) {
-            row(each, VehicleWords.of(vehicles.get(each)), PlanPages.takes(planned, each));
-        }
+        PlanChart.lines(planned).forEach(each -> row(each.drawing(), each.vehicles(), each.takes()));
         foot();
     }
 
@@ -166,12 +172,19 @@ public final class PlanPage {
                 : figures + " " + cell.status().words();
     }
 
-    private void draft(Drafted drafted) {
-        head("What it takes over, where its drawings differ", List.of("about", "element", "choice"));
-        for (Choice each : drafted.draft().choices()) {
+    private void choices(String title, List<Choice> choices) {
+        head(title, List.of("about", "element", "choice"));
+        for (Choice each : choices) {
             row(each.kind().words(), each.element(), each.words());
         }
         foot();
+    }
+
+    private void whatIf(WhatIf whatIf) {
+        head("What drives it, planned anew each time", List.of("", "excess, mm", "copper, g"));
+        WhatIfText.lines(whatIf).forEach(each -> row(each.name(), each.excess(), each.copper()));
+        foot();
+        WhatIfText.sentences(whatIf).forEach(each -> out.append("<p>").append(escaped(each)).append("</p>\n"));
     }
 
     private void head(String caption, List<String> columns) {

@@ -4,7 +4,6 @@ package org.loomwright.app.print;
 import com.google.gson.stream.JsonWriter;
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -16,8 +15,6 @@ import org.loomwright.app.DraftHarness.Drafted;
 import org.loomwright.app.JudgeFit;
 import org.loomwright.app.PlanHarness.Planned;
 import org.loomwright.app.PlanHarness.WhatIf;
-import org.loomwright.app.VehicleWords;
-import org.loomwright.condition.Condition;
 import org.loomwright.fit.FitBinding;
 import org.loomwright.fit.FitReport;
 import org.loomwright.fit.plan.HarnessPlan;
@@ -56,7 +53,9 @@ public final class PlanPages {
         String name = Cells.printable(planned.harness().name());
         if (planned.refusal().isPresent()) {
             out.append(palette.paint(Palette.Tone.ERROR, name + ": no harness serves all its drawings")).append('\n');
-            RefusalText.append(planned, out);
+            RefusalText.reasons(planned, out);
+            PlanChart.append(planned, "  ", out);
+            DraftText.append(planned, out);
             matrix("fit before", planned, planned.before(), palette, width, out);
             return;
         }
@@ -102,6 +101,9 @@ public final class PlanPages {
         new TextTable(heads, List.of(new TextTable.Column("before", before), new TextTable.Column("planned", now),
                 new TextTable.Column("bound by", binds)), palette).append(width, out);
         open(planned, out);
+        DraftText.append(planned, out);
+        out.append('\n');
+        PlanChart.append(planned, "", out);
         matrix("fit before", planned, planned.before(), palette, width, out);
         planned.judged().ifPresent(after -> matrix("fit as planned", planned, after, palette, width, out));
     }
@@ -207,7 +209,11 @@ public final class PlanPages {
                 } else {
                     solution(each, json);
                 }
-                chart(each, json);
+                PlanChart.json(each, json);
+                boolean drafted = drafts.stream().anyMatch(draft -> draft.planned() == each);
+                if (!drafted) {
+                    DraftText.json(each.taken(), json);
+                }
                 for (WhatIf whatIf : whatIfs) {
                     if (whatIf.planned() == each) {
                         WhatIfText.json(whatIf, json);
@@ -222,34 +228,6 @@ public final class PlanPages {
             }
             json.endArray();
         });
-    }
-
-    /** Which vehicles take what. */
-    private static void chart(Planned planned, JsonWriter json) throws IOException {
-        json.name("chart").beginArray();
-        for (Map.Entry<String, Condition> each : vehicles(planned).entrySet()) {
-            json.beginObject();
-            json.name("drawing").value(each.getKey());
-            json.name("vehicles").value(VehicleWords.of(each.getValue()));
-            json.name("takes").value(takes(planned, each.getKey()));
-            json.endObject();
-        }
-        json.endArray();
-    }
-
-    /** The vehicles of each drawing, in order. */
-    static Map<String, Condition> vehicles(Planned planned) {
-        Map<String, Condition> vehicles = new LinkedHashMap<>();
-        planned.model().asked().columns().forEach(each -> vehicles.merge(each.drawing(), each.vehicles(),
-                Condition::or));
-        return vehicles;
-    }
-
-    /** What the vehicles of a drawing take: the harness, one of several, one with a jumper, or none and why. */
-    static String takes(Planned planned, String drawing) {
-        return planned.refusal()
-                .map(refusal -> RefusalText.takes(planned, refusal, refusal.drawings().indexOf(drawing)))
-                .orElse(planned.plan().found().isEmpty() ? "not known" : planned.harness().name());
     }
 
     private static void solution(Planned planned, JsonWriter json) throws IOException {

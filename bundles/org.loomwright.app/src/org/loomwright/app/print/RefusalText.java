@@ -25,12 +25,7 @@ final class RefusalText {
     private RefusalText() {
     }
 
-    static void append(Planned planned, StringBuilder out) {
-        reasons(planned, out);
-        chart(planned, planned.refusal().orElseThrow(), out);
-    }
-
-    /** The same without which vehicles take what. */
+    /** The reasons, without which vehicles take what. */
     static void reasons(Planned planned, StringBuilder out) {
         Refusal refusal = planned.refusal().orElseThrow();
         Optional<List<String>> pins = Conflict.pins(planned.model().problem());
@@ -97,15 +92,6 @@ final class RefusalText {
     private static String place(Planned planned, Jumpers.Jumper jumper) {
         return planned.model().asked().rows().stream().filter(row -> row.branch().equals(jumper.branch())).findFirst()
                 .map(row -> Cells.printable(row.place())).orElse(jumper.branch());
-    }
-
-    /** Which vehicles take which harness. */
-    private static void chart(Planned planned, Refusal refusal, StringBuilder out) {
-        out.append("  which vehicles take what\n");
-        for (int i = 0; i < refusal.drawings().size(); i++) {
-            out.append("    ").append(refusal.drawings().get(i)).append(": ").append(takes(planned, refusal, i))
-                    .append('\n');
-        }
     }
 
     /** What the vehicles of a drawing take, by its index. */

@@ -22,40 +22,53 @@ public final class WhatIfText {
 
     /** What dropping each drawing and what allowing more excess would save. */
     public static String text(WhatIf whatIf, Palette palette, int width) {
-        HarnessPlan.Solution plan = whatIf.planned().plan().found().orElseThrow();
         StringBuilder out = new StringBuilder("\nwhat drives ")
                 .append(Cells.printable(whatIf.planned().harness().name())).append(", planned anew each time\n\n");
         List<String> heads = new ArrayList<>(List.of(""));
         List<TextTable.Cell> excess = new ArrayList<>();
         List<TextTable.Cell> copper = new ArrayList<>();
-        heads.add("as planned");
-        excess.add(TextTable.Cell.word(Millimetres.excess(new Length(plan.excess()))));
-        copper.add(TextTable.Cell.word(Long.toString(grams(plan))));
-        for (int i = 0; i < whatIf.drawings().size(); i++) {
-            Optional<HarnessPlan.Solution> without = whatIf.savings().without().get(i);
-            heads.add("without " + Cells.printable(whatIf.drawings().get(i)));
-            excess.add(TextTable.Cell.word(without.map(each -> Millimetres.excess(new Length(each.excess())))
-                    .orElse("-")));
-            copper.add(TextTable.Cell.word(without.map(each -> Long.toString(grams(each))).orElse("-")));
+        for (Line line : lines(whatIf)) {
+            heads.add(Cells.printable(line.name()));
+            excess.add(TextTable.Cell.word(line.excess()));
+            copper.add(TextTable.Cell.word(line.copper()));
         }
-        for (Savings.Allowed each : whatIf.savings().allowing()) {
-            heads.add("allowing " + Millimetres.excess(new Length(each.limit())));
-            excess.add(TextTable.Cell.word(each.plan().map(found -> Millimetres.excess(new Length(found.excess())))
-                    .orElse("-")));
-            copper.add(TextTable.Cell.word(each.plan().map(found -> Long.toString(grams(found))).orElse("-")));
-        }
-        whatIf.savings().leastCopper().ifPresent(least -> {
-            heads.add("least copper");
-            excess.add(TextTable.Cell.word(Millimetres.excess(new Length(least.excess()))));
-            copper.add(TextTable.Cell.word(Long.toString(grams(least))));
-        });
         new TextTable(heads, List.of(new TextTable.Column("excess mm", excess),
                 new TextTable.Column("copper g", copper)), palette).append(width, out);
-        if (!whatIf.savings().allowing().isEmpty()) {
+        List<String> sentences = sentences(whatIf);
+        if (!sentences.isEmpty()) {
             out.append('\n');
-            whatIf.savings().allowing().forEach(each -> out.append(words(each, plan)).append('\n'));
+            sentences.forEach(each -> out.append(each).append('\n'));
         }
         return out.toString();
+    }
+
+    /** A plan beside the one that was made: what was asked of it, its largest excess and its copper. */
+    record Line(String name, String excess, String copper) {
+    }
+
+    /** The plan, then those without each drawing, with more excess and with the least copper. */
+    static List<Line> lines(WhatIf whatIf) {
+        List<Line> lines = new ArrayList<>();
+        lines.add(line("as planned", whatIf.planned().plan().found()));
+        for (int i = 0; i < whatIf.drawings().size(); i++) {
+            lines.add(line("without " + whatIf.drawings().get(i), whatIf.savings().without().get(i)));
+        }
+        for (Savings.Allowed each : whatIf.savings().allowing()) {
+            lines.add(line("allowing " + Millimetres.excess(new Length(each.limit())), each.plan()));
+        }
+        whatIf.savings().leastCopper().ifPresent(least -> lines.add(line("least copper", Optional.of(least))));
+        return lines;
+    }
+
+    private static Line line(String name, Optional<HarnessPlan.Solution> plan) {
+        return new Line(name, plan.map(each -> Millimetres.excess(new Length(each.excess()))).orElse("-"),
+                plan.map(each -> Long.toString(grams(each))).orElse("-"));
+    }
+
+    /** What allowing more excess saves, a sentence for each step. */
+    static List<String> sentences(WhatIf whatIf) {
+        HarnessPlan.Solution plan = whatIf.planned().plan().found().orElseThrow();
+        return whatIf.savings().allowing().stream().map(each -> words(each, plan)).toList();
     }
 
     /** What allowing more excess saves, in a sentence. */
