@@ -38,7 +38,10 @@ record Asked(Moment moment, String file, WordReader.Expected expected, Around ar
         expected.block().ifPresent(block -> path.addAll(lines.outwards(block)));
         Around around = Around.of(path);
         Optional<WiringView> wiring = moment.project().wiring(around.wiring());
+        Optional<WiringView> waived = expected.before().stream().filter(word -> word.slot().is("Waiver.target"))
+                .flatMap(word -> moment.project().wiring(word.text()).stream()).findFirst();
         Optional<PlatformView> platform = Optional.ofNullable(moment.project().platforms().get(around.platform()))
+                .or(() -> waived.map(WiringView::platform))
                 .or(() -> wiring.map(WiringView::platform))
                 .or(() -> around.platform().isEmpty() ? moment.project().platforms().values().stream().findFirst()
                         : Optional.empty());
@@ -75,12 +78,16 @@ record Asked(Moment moment, String file, WordReader.Expected expected, Around ar
 
     /** The vehicles that the line is about, as far as that is known; empty without a platform. */
     Optional<Condition> vehicles() {
-        Optional<Condition> of = wire().map(WireView::when)
-                .or(() -> wiring.stream().flatMap(view -> view.circuits().stream())
-                        .filter(circuit -> circuit.circuit().name().text().equals(around.circuit()))
-                        .map(WiringView.CircuitView::when).findFirst())
+        Optional<Condition> of = wire().map(WireView::when).or(this::circuit)
                 .or(() -> wiring.map(WiringView::when));
         return of.or(() -> platform.map(view -> view.vehicles().all()));
+    }
+
+    /** The vehicles of the circuit that the line is in, as it could last be read. */
+    Optional<Condition> circuit() {
+        return wiring.stream().flatMap(view -> view.circuits().stream())
+                .filter(circuit -> circuit.circuit().name().text().equals(around.circuit()))
+                .map(WiringView.CircuitView::when).findFirst();
     }
 
     /** Whether something that some vehicles have can be there in those that the line is about. */

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.ide.complete;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.loomwright.electric.mode.Engine;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.link.ConnectorView;
 import org.loomwright.harness.link.DeviceView;
@@ -29,10 +31,18 @@ final class CavityOffers {
             case "Join.from", "Join.to", "PinRange.upTo" -> asked.moment().part(asked.around().part())
                     .ifPresent(part -> pins(part, offers));
             case "Join.states" -> asked.moment().part(asked.around().part()).ifPresent(part -> states(part, offers));
-            case "ModeSetting.state" -> asked.platform()
-                    .map(view -> view.devices().get(asked.textBefore("ModeSetting.subject")))
-                    .ifPresent(device -> device.parts().forEach(each -> states(each.value(), offers)));
+            case "ModeSetting.state" -> set(asked, asked.textBefore("ModeSetting.subject"), offers);
             default -> { }
+        }
+    }
+
+    /** The states of a device, or of the engine. */
+    private static void set(Asked asked, String subject, Offers offers) {
+        asked.platform().map(view -> view.devices().get(subject))
+                .ifPresent(device -> device.parts().forEach(each -> states(each.value(), offers)));
+        if (subject.equals("engine")) {
+            Arrays.stream(Engine.values()).forEach(each -> offers.add(Kind.OTHER, each.word(), "state of the engine",
+                    "", each.ordinal()));
         }
     }
 

@@ -4,6 +4,7 @@ package org.loomwright.ide.complete;
 import java.util.List;
 import java.util.Optional;
 import org.loomwright.harness.Limit;
+import org.loomwright.harness.Run;
 import org.loomwright.ide.complete.Proposal.Kind;
 import org.loomwright.ide.hover.Constructs;
 import org.loomwright.ide.names.Symbol;
@@ -52,6 +53,7 @@ public final class Completion {
             case PIN -> CavityOffers.add(slot, asked, offers);
             case UNIT -> UnitOffers.add(slot, asked, offers);
             case COLOUR -> ColourOffers.add(slot, asked, offers);
+            case WORD -> WordOffers.add(slot, asked, offers);
             default -> { }
         }
     }
@@ -94,12 +96,15 @@ public final class Completion {
                 offers.add(Kind.OTHER, "engine", "whether it runs", "", 0);
                 ofPlatform(asked, offers, Symbol.Kind.DEVICE);
             }
-            case "Branch" -> declared(asked, offers, Kind.POINT, asked.around().wiring(), Symbol.Kind.RUN);
+            case "Branch" -> asked.wiring().ifPresent(view -> view.wiring().runs(Run.Kind.BRANCH).forEach(run ->
+                    offers.add(Kind.POINT, run.name().text(), "branch", run.to().map(to -> "to " + to).orElse(""),
+                            0)));
             case "Run" -> declared(asked, offers, Kind.POINT, asked.around().wiring(), Symbol.Kind.RUN);
             case "Breakout" -> declared(asked, offers, Kind.POINT, asked.around().wiring(), Symbol.Kind.BREAKOUT);
             case "OriginCircuit" -> asked.moment().names().declared().keySet().stream()
                     .filter(each -> each.kind() == Symbol.Kind.CIRCUIT)
-                    .forEach(each -> offers.add(Kind.OTHER, each.name(), "circuit of " + each.owner(), "", 0));
+                    .forEach(each -> offers.add(Kind.OTHER, each.name(), "circuit of " + each.owner(), "",
+                            asked.wiring().filter(own -> own.covers().contains(each.owner())).isPresent() ? 0 : 1));
             default -> { }
         }
     }

@@ -17,7 +17,7 @@ final class EndOffers {
     private EndOffers() {
     }
 
-    /** Connectors with a free cavity, splices of the circuit, studs and devices, for the vehicles of the wire. */
+    /** Connectors with a free cavity, splices, studs and devices within reach, for the vehicles of the wire. */
     static void ends(Asked asked, Offers offers) {
         asked.wiring().ifPresent(view -> {
             Optional<Condition> vehicles = asked.vehicles();
@@ -33,7 +33,10 @@ final class EndOffers {
                             + stud.stud().ground().map(ground -> " on " + ground).orElse(""), "", 2));
             view.devices().values().stream().filter(device -> asked.meets(device.when()))
                     .forEach(device -> device(device, 2, offers));
+            Set<String> reached = PlaceOffers.reached(view).keySet();
             view.platform().devices().values().stream().filter(device -> asked.meets(device.when()))
+                    .filter(device -> reached.isEmpty() || device.device().place()
+                            .map(place -> reached.contains(place.text())).orElse(true))
                     .forEach(device -> device(device, 3, offers));
         });
     }

@@ -37,7 +37,7 @@ final class PartOffers {
             if (kinds.contains(part.kind()) && fits.test(part)) {
                 boolean own = !part.span().file().startsWith("stock:");
                 offers.add(Kind.PART, part.name().text(), part.title().isEmpty() ? part.kind().word() : part.title(),
-                        own ? "" : "of the stock", own ? 0 : 1);
+                        own ? "" : "of the stock", own ? 1 : 2);
             }
         }
         asked.moment().stock().heads().stream().filter(head -> kinds.stream()
@@ -45,7 +45,7 @@ final class PartOffers {
                 .filter(head -> !asked.moment().project().parts().containsKey(head.name()))
                 .filter(head -> asked.moment().stock().part(head.name()).filter(fits).isPresent())
                 .forEach(head -> offers.add(Kind.PART, head.name(), head.title().isEmpty() ? head.kind()
-                        : head.title(), "of the stock", 2));
+                        : head.title(), "of the stock", 3));
     }
 
     private static Set<Part.Kind> kinds(Slot slot, Asked asked) {
@@ -56,6 +56,7 @@ final class PartOffers {
             case "Placed.part" -> FITTED;
             case "IsFact.part" -> asked.around().connector().isEmpty() ? DEVICES : EnumSet.of(Part.Kind.HOUSING);
             case "Device.part" -> DEVICES;
+            case "Contains.item" -> EnumSet.complementOf(EnumSet.of(Part.Kind.COLOUR));
             case "CavityFact.part" -> switch (asked.expected().before().getFirst().text()) {
                 case "terminal" -> EnumSet.of(Part.Kind.TERMINAL);
                 case "seal" -> EnumSet.of(Part.Kind.SEAL);

@@ -46,7 +46,7 @@ final class PlaceOffers {
     }
 
     /** The places that a drawing or harness comes to, and by what. */
-    private static Map<String, String> reached(WiringView view) {
+    static Map<String, String> reached(WiringView view) {
         Map<String, String> reached = new HashMap<>();
         view.wiring().datum().map(Ref::text).ifPresent(place -> reached.put(place, "the datum"));
         for (Run run : view.wiring().runs()) {

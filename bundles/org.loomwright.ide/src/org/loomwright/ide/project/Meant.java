@@ -56,6 +56,17 @@ public final class Meant {
         return Optional.empty();
     }
 
+    /** What stands between {@code and}s so far; empty where that cannot be read. */
+    public static Optional<Expression> conjunction(List<Word> words) {
+        Meant reading = new Meant(words, 0);
+        try {
+            Expression read = reading.both();
+            return reading.at == words.size() ? Optional.of(read) : Optional.empty();
+        } catch (IndexOutOfBoundsException e) {
+            return Optional.empty();
+        }
+    }
+
     private boolean takes(String word) {
         boolean there = at < words.size() && words.get(at).slot().word().equals(word);
         at += there ? 1 : 0;
@@ -101,17 +112,7 @@ public final class Meant {
             return new Expression.Range(first.text(), second.text(), words.get(at++).text());
         }
         String sign = second.text();
-        return new Expression.Compare(first.text(), relation(sign), words.get(at++).text());
-    }
-
-    private static Relation relation(String sign) {
-        return switch (sign) {
-            case "<" -> Relation.LT;
-            case "<=" -> Relation.LE;
-            case "!=" -> Relation.NE;
-            case ">=" -> Relation.GE;
-            case ">" -> Relation.GT;
-            default -> Relation.EQ;
-        };
+        return new Expression.Compare(first.text(), Relation.ofSymbol(sign).orElse(Relation.EQ),
+                words.get(at++).text());
     }
 }
