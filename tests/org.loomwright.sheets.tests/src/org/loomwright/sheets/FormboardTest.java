@@ -10,11 +10,15 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.loomwright.app.OpenProject.Opened;
+import org.loomwright.harness.link.WiringView;
 import org.loomwright.sheets.board.Board;
 import org.loomwright.sheets.compose.BoardPicture;
 import org.loomwright.sheets.document.Point;
@@ -162,6 +166,27 @@ class FormboardTest {
         for (String label : List.of("tray 370", "leftWing 975", "bHeadL 280", "clip3 1300", "S20 S90", "H1", "J1")) {
             assertTrue(svg.contains(">" + label), label + " on the board");
             assertTrue(text.contains(label), label + " on paper");
+        }
+    }
+
+    @Test
+    void everyEndAndEverySpliceHasItsNameOnTheBoard() throws Exception {
+        Opened opened = examples.example("orrin");
+        for (String name : List.of("front", "rear", "hazard", "engineLead")) {
+            WiringView view = opened.project().wiring(name).orElseThrow();
+            String svg = new String(examples.files(opened, name, "", SheetChoice.of(Paper.A4, SheetKind.FORMBOARD))
+                    .stream().filter(each -> each.name().endsWith(".svg")).findFirst().orElseThrow().bytes(),
+                    StandardCharsets.UTF_8);
+            Set<String> words = new TreeSet<>();
+            Pattern.compile("<text[^>]*>([^<]*)<").matcher(svg).results().forEach(each ->
+                    words.addAll(List.of(each.group(1).split(" "))));
+            Set<String> expected = new TreeSet<>(view.connectors().keySet());
+            expected.addAll(view.studs().keySet());
+            expected.addAll(view.devices().keySet());
+            expected.addAll(view.splices().keySet());
+            assertTrue(expected.size() > 1, name);
+            expected.removeAll(words);
+            assertEquals(Set.of(), expected, name + ": not on the board among " + words);
         }
     }
 

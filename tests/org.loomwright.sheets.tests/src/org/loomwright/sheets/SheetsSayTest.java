@@ -57,6 +57,42 @@ class SheetsSayTest {
         assertFalse(text.contains("rearCoupe"), "the coupe's wiring is not in an estate");
     }
 
+    /** Whom a kit is not for, and for whom it was not asked, are two things. */
+    @Test
+    @Tag("outside")
+    void theChartTellsWhoIsNotCoveredFromWhoWasNotAskedFor() throws Exception {
+        String every = text("engineKit", "", SheetKind.APPLICATION, "engineKit-application.pdf");
+        assertTrue(every.contains("not covered, because the") && every.contains("kit is not for them"), every);
+        assertFalse(every.contains("not asked for"), every);
+        String some = text("frontKit", "year 1970", SheetKind.APPLICATION, "frontKit-application.pdf");
+        assertTrue(some.contains("covered by this kit, but not asked for"), some);
+        assertFalse(some.contains("not covered"), some);
+    }
+
+    @Test
+    @Tag("outside")
+    void aGroupThatGoesOnOnTheNextPageIsNamedThereAgain() throws Exception {
+        Path pdf = Examples.write(folder, examples.files(orrin, "frontKit", "", SheetChoice.of(Paper.A4,
+                SheetKind.WIRE_LIST))).get("front-wire-list.pdf");
+        String first = Outside.run("pdftotext", "-layout", "-f", "1", "-l", "1", pdf.toString(), "-");
+        String second = Outside.run("pdftotext", "-layout", "-f", "2", "-l", "2", pdf.toString(), "-");
+        assertTrue(first.contains("16 ga, crossLinked125") && !first.contains("(continued)"), first);
+        assertTrue(second.contains("our reels (continued)"), second);
+    }
+
+    /** What is for one vehicle does not say in each row that it is for all of them. */
+    @Test
+    void sheetsForOneVehicleHaveNoColumnOfVehicles() throws Exception {
+        String one = text("frontKit", "year 1970 and saloon and deluxe and rhd and not heater and fogLamps"
+                + " and not towBar and halogen and headlampRelays and not electricFan and not ledTail"
+                + " and not electronicFlasher and not electronicIgnition", SheetKind.CONTINUITY,
+                "front-continuity.pdf");
+        assertTrue(one.contains("(1 vehicle)"), one);
+        assertFalse(one.contains("Hand meter Vehicles") || one.contains("nulled all"), one);
+        String two = text("frontKit", "year 1970", SheetKind.CONTINUITY, "front-continuity.pdf");
+        assertTrue(two.contains("Hand meter Vehicles"), two);
+    }
+
     @Test
     @Tag("outside")
     void looseFusesAreCountedAgainstTheirSockets() throws Exception {
@@ -89,7 +125,7 @@ class SheetsSayTest {
         String text = text("frontKit", "year 1970", SheetKind.APPLICATION, "frontKit-application.pdf");
         assertTrue(text.contains("56b YE"), text);
         assertTrue(text.contains("16 DIP L"), text);
-        assertTrue(text.contains("not on this sheet, because"), text);
+        assertTrue(text.contains("covered by this kit, but not asked for"), text);
         assertTrue(text.contains("Flasher and hazard light kit (flasherKit)"), text);
     }
 

@@ -58,8 +58,6 @@ final class ApplicationSheet {
     private void vehicles() {
         blocks.add(new Block.Heading("Which vehicle"));
         List<Row> rows = new ArrayList<>();
-        Condition all = order.platform().vehicles().all();
-        Condition within = order.vehicles();
         for (LaidHarness harness : order.harnesses()) {
             List<Jumper> jumpers = Jumper.of(order.project(), harness);
             Condition rest = harness.vehicles();
@@ -83,14 +81,28 @@ final class ApplicationSheet {
                         addOns(harness.vehicles()), jumpers(jumpers, harness.vehicles()), "covers no drawing"));
             }
         }
-        Condition others = all.minus(within);
-        if (!others.isNever()) {
-            rows.add(Row.of(Words.of(others) + " (" + Words.count(others) + ")", "", "", "", "",
-                    "not on this sheet, because " + (order.kit().isPresent() ? "the kit is not sold for them, or they"
-                            + " were not asked for" : "the harness is not for them, or they were not asked for")));
-        }
+        Condition sold = sold();
+        others(sold.minus(order.vehicles()), "covered by this " + (order.kit().isPresent() ? "kit" : "harness")
+                + ", but not asked for: these sheets are for other vehicles", rows);
+        others(order.platform().vehicles().all().minus(sold), "not covered, because the " + (order.kit().isPresent()
+                ? "kit is not for them" : "harness is not for them"), rows);
         blocks.add(new Grid("vehicles", Tables.columns("Vehicles", "In place of", "Harness", "Add-ons", "Jumper",
                 "Fit"), rows));
+    }
+
+    /** The vehicles that the kit or the harness is for, whether they were asked for or not. */
+    private Condition sold() {
+        Condition harnesses = order.platform().vehicles().anyOf(order.harnesses().stream()
+                .map(each -> each.view().when()).toList());
+        return order.kit().map(kit -> order.platform().vehicles().resolve(kit.when()).condition().and(
+                order.platform().vehicles().anyOf(kit.contents().stream().map(each -> order.project().wiring(
+                each.item().text())).flatMap(Optional::stream).map(WiringView::when).toList()))).orElse(harnesses);
+    }
+
+    private static void others(Condition vehicles, String why, List<Row> rows) {
+        if (!vehicles.isNever()) {
+            rows.add(Row.of(Words.of(vehicles) + " (" + Words.count(vehicles) + ")", "", "", "", "", why));
+        }
     }
 
     /** The jumpers of some vehicles; of those that only some of them have, which. */

@@ -37,6 +37,7 @@ final class BoardDrawing {
     private final Typeface face;
     private final LabelRoom room;
     private final List<Mark> marks = new ArrayList<>();
+    private final List<Mark> leaders = new ArrayList<>();
     private final List<Mark> texts = new ArrayList<>();
 
     private BoardDrawing(Boarding boarding, Typeface face, Tiling tiling) {
@@ -56,6 +57,7 @@ final class BoardDrawing {
         List<Mark> all = new ArrayList<>();
         all.add(Stroke.frame(0.5, 0.5, boarding.board().width() - 1, boarding.board().height() - 1, 0.4, Ink.GREY));
         all.addAll(drawing.marks);
+        all.addAll(drawing.leaders);
         all.addAll(drawing.texts);
         return new Drawing(boarding.board().width(), boarding.board().height(), all);
     }
@@ -122,13 +124,15 @@ final class BoardDrawing {
             room.take(new Box(datum.x() - 5, datum.y() - 5, datum.x() + 5, datum.y() + 5));
             label("DATUM", datum, true, 5);
             boarding.ends().getOrDefault("", List.of()).forEach(each -> free(each, datum));
+            boarding.marks().stream().filter(each -> each.strand().isEmpty()).forEach(each -> label(
+                    (each.sort() == Boarding.Sort.SPLICE ? "splice " : "") + each.text(), datum, false, 5));
         }
     }
 
     private void outline(Box box, String name) {
-        room.take(box);
-        marks.add(Fill.box(box.left(), box.top(), BOX_WIDTH, BOX_HEIGHT, Ink.WHITE));
-        marks.add(Stroke.frame(box.left(), box.top(), BOX_WIDTH, BOX_HEIGHT, 0.6, Ink.BLACK));
+        room.sign(box);
+        texts.add(Fill.box(box.left(), box.top(), BOX_WIDTH, BOX_HEIGHT, Ink.WHITE));
+        texts.add(Stroke.frame(box.left(), box.top(), BOX_WIDTH, BOX_HEIGHT, 0.6, Ink.BLACK));
         String text = cut(name, BOX_WIDTH - 2);
         texts.add(new Text(new Point((box.left() + box.right()) / 2 - face.width(text, POINTS, true) / 2,
                 box.top() + 4.6), POINTS, true, text));
@@ -136,9 +140,9 @@ final class BoardDrawing {
 
     private void free(String name, Point around) {
         room.place(around, BOX_WIDTH, BOX_HEIGHT, 7).ifPresent(corner -> {
-            marks.add(Stroke.line(around.x(), around.y(), corner.x() + BOX_WIDTH / 2, corner.y() - BOX_HEIGHT / 2,
-                    0.15, Ink.GREY));
-            outline(new Box(corner.x(), corner.y() - BOX_HEIGHT, corner.x() + BOX_WIDTH, corner.y()), name);
+            Box box = new Box(corner.x(), corner.y() - BOX_HEIGHT, corner.x() + BOX_WIDTH, corner.y());
+            leader(around, box.nearest(around), 0.15);
+            outline(box, name);
         });
     }
 
@@ -195,10 +199,16 @@ final class BoardDrawing {
         corner.ifPresent(point -> {
             Point near = new Point(Math.clamp(at.x(), point.x(), point.x() + width), point.y() - 1.2);
             if (near.to(at) > LEADER) {
-                marks.add(new Stroke(List.of(at, near), 0.12, Ink.GREY, 0));
+                leader(at, near, 0.12);
             }
             texts.add(new Text(new Point(point.x(), point.y() - 0.4), POINTS, bold, text));
         });
+    }
+
+    /** From what is named to its name; what is placed later stays off it. */
+    private void leader(Point from, Point to, double width) {
+        leaders.add(new Stroke(List.of(from, to), width, Ink.GREY, 0));
+        room.take(List.of(from, to), 0.4);
     }
 
     private String cut(String words, double width) {

@@ -4,6 +4,8 @@ package org.loomwright.sheets.compose;
 import java.util.List;
 import org.loomwright.sheets.content.LaidHarness;
 import org.loomwright.sheets.content.Order;
+import org.loomwright.sheets.content.Words;
+import org.loomwright.sheets.document.Block;
 import org.loomwright.sheets.document.Document;
 import org.loomwright.sheets.page.Pager;
 import org.loomwright.sheets.page.Typeface;
@@ -15,30 +17,32 @@ public final class Composer {
 
     private final Order order;
     private final Typeface face;
+    private final boolean one;
 
     public Composer(Order order, Typeface face) {
         this.order = order;
         this.face = face;
+        this.one = Words.count(order.vehicles()).equals("1 vehicle");
     }
 
     /** The cover sheet of a set; {@code documents} are the names of the others. */
     public Document cover(List<String> documents) {
-        return CoverSheet.of(order, documents);
+        return lean(CoverSheet.of(order, documents));
     }
 
     /** The parts and bag list over the whole kit. */
     public Document parts() {
-        return PartsSheet.of(order);
+        return lean(PartsSheet.of(order));
     }
 
     /** The installation sheets of the whole kit. */
     public Document installation() {
-        return InstallationSheet.of(order, face);
+        return lean(InstallationSheet.of(order, face));
     }
 
     /** The application and carry-over chart of the whole kit. */
     public Document application() {
-        return ApplicationSheet.of(order);
+        return lean(ApplicationSheet.of(order));
     }
 
     /** Tags and labels of the whole kit. */
@@ -48,12 +52,12 @@ public final class Composer {
 
     /** The wire list of a harness. */
     public Document wireList(LaidHarness harness) {
-        return WireListSheet.of(harness);
+        return lean(WireListSheet.of(harness));
     }
 
     /** The crimp and splice sheet of a harness. */
     public Document crimps(LaidHarness harness) {
-        return CrimpSheet.of(harness, face);
+        return lean(CrimpSheet.of(harness, face));
     }
 
     /**
@@ -64,7 +68,9 @@ public final class Composer {
      * @param height of the board in mm
      */
     public Formboard formboard(LaidHarness harness, Pager pager, double width, double height) {
-        return FormboardSheet.of(harness, pager.room(FormboardSheet.empty(harness)), width, height, face);
+        Formboard formboard = FormboardSheet.of(harness, pager.room(FormboardSheet.empty(harness)), width, height,
+                face);
+        return new Formboard(lean(formboard.document()), formboard.board());
     }
 
     /** The circuit diagrams of a harness; {@code pager} tells what room its pages have. */
@@ -74,16 +80,26 @@ public final class Composer {
 
     /** The connector end views of a harness. */
     public Document endViews(LaidHarness harness) {
-        return EndViewSheet.of(harness, face);
+        return lean(EndViewSheet.of(harness, face));
     }
 
     /** The continuity chart of a harness. */
     public Document continuity(LaidHarness harness) {
-        return ContinuitySheet.of(harness);
+        return lean(ContinuitySheet.of(harness));
     }
 
     /** The traveller of a harness. */
     public Document traveller(LaidHarness harness) {
         return TravellerSheet.of(order, harness);
+    }
+
+    /** In sheets for one vehicle nothing has to say that it is for all of them. */
+    private Document lean(Document document) {
+        if (!one) {
+            return document;
+        }
+        return new Document(document.name(), document.title(), document.subject(), document.landscape(),
+                document.blocks().stream().map(each -> Block.without(Block.without(each, "Vehicles", "all"),
+                        "In the box of", "all")).toList(), document.data());
     }
 }

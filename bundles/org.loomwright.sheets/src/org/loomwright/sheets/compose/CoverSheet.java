@@ -96,7 +96,9 @@ final class CoverSheet {
                             vehicles(each), each.place().span().at())).toList()));
         }
         blocks.add(new Block.Heading("Findings that somebody accepted: " + accepted.size()));
-        if (!accepted.isEmpty()) {
+        if (accepted.isEmpty()) {
+            blocks.add(new Block.Words("Nothing that the rules object to was accepted as it is."));
+        } else {
             blocks.add(new Grid("accepted", List.of(Column.of("How"), Column.of("What"), Column.of("Reason"),
                     Column.of("Vehicles")), accepted.stream().map(each -> Row.of(
                             each.acceptance().orElseThrow().how().words(), what(each),
@@ -163,14 +165,21 @@ final class CoverSheet {
     }
 
     private void checks() {
-        blocks.add(new Block.Heading("Checks that were made: " + order.rules().size() + " rules"));
+        checks("Checks of every vehicle", order.rules().stream().filter(RuleInfo::reachesEveryVehicle).toList());
+        List<RuleInfo> few = order.rules().stream().filter(each -> !each.reachesEveryVehicle()).toList();
+        if (!few.isEmpty()) {
+            checks("Checks only where a set of harnesses is for at most 64 vehicles", few);
+        }
+    }
+
+    private void checks(String heading, List<RuleInfo> rules) {
+        blocks.add(new Block.Heading(heading + ": " + rules.size() + (rules.size() == 1 ? " rule" : " rules")));
         List<Row> rows = new ArrayList<>();
-        for (RuleInfo rule : order.rules()) {
+        for (RuleInfo rule : rules) {
             long found = order.findings().stream()
                     .filter(each -> each.rule().equals(rule.id()) && each.counts()).count();
-            String open = found == 0 ? "none" : Long.toString(found);
-            String reach = rule.reachesEveryVehicle() ? "" : "; asked of sets of at most 64 vehicles only";
-            rows.add(Row.of(Words.capital(rule.title()) + " (" + rule.id() + ")", open + reach, rule.basis()));
+            rows.add(Row.of(Words.capital(rule.title()) + " (" + rule.id() + ")", found == 0 ? "none"
+                    : Long.toString(found), rule.basis()));
         }
         blocks.add(new Grid("checks", List.of(Column.of("Rule"), Column.of("Open"), Column.of("Basis")), rows));
     }

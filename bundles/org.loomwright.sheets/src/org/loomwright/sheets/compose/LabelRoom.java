@@ -17,8 +17,11 @@ final class LabelRoom {
 
     private static final double SQUARE = 50;
     private static final double GAP = 0.8;
+    /** How far from its point a text may be, in mm. */
+    private static final double REACH = 120;
 
     private final Map<Long, List<Box>> squares = new HashMap<>();
+    private final List<Box> signs = new ArrayList<>();
     private final Predicate<Box> allowed;
 
     /** A box in mm. */
@@ -26,6 +29,27 @@ final class LabelRoom {
 
         boolean meets(Box other) {
             return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
+        }
+
+        /** The point of it that is nearest to another. */
+        Point nearest(Point to) {
+            return new Point(Math.clamp(to.x(), left, right), Math.clamp(to.y(), top, bottom));
+        }
+
+        /** Whether a line comes through, by the method of Liang and Barsky. */
+        boolean isCrossed(Point from, Point to) {
+            double[] steps = {from.x() - to.x(), to.x() - from.x(), from.y() - to.y(), to.y() - from.y()};
+            double[] rooms = {from.x() - left, right - from.x(), from.y() - top, bottom - from.y()};
+            double begin = 0;
+            double end = 1;
+            for (int i = 0; i < 4; i++) {
+                if (steps[i] == 0 && rooms[i] < 0) {
+                    return false;
+                }
+                begin = steps[i] < 0 ? Math.max(begin, rooms[i] / steps[i]) : begin;
+                end = steps[i] > 0 ? Math.min(end, rooms[i] / steps[i]) : end;
+            }
+            return begin < end;
         }
     }
 
@@ -39,6 +63,12 @@ final class LabelRoom {
         for (long square : squares(box)) {
             squares.computeIfAbsent(square, any -> new ArrayList<>()).add(box);
         }
+    }
+
+    /** Takes the box of a text or an outline, which no line to another one may cross. */
+    void sign(Box box) {
+        signs.add(box);
+        take(box);
     }
 
     /** Takes the neighbourhood of a line. */
@@ -74,20 +104,26 @@ final class LabelRoom {
     }
 
     /**
-     * The nearest free box of a size around a point, taken at once; empty when there is none within reach.
+     * The nearest free box of a size around a point, to which a line can be drawn from the point without crossing
+     * another; taken at once. Where there is none a line may cross, and where there is no room at all it is empty.
      *
      * @return its left bottom corner
      */
     Optional<Point> place(Point around, double width, double height, double least) {
-        for (double away = least; away < least + 60; away += 3) {
+        return place(around, width, height, least, true).or(() -> place(around, width, height, least, false));
+    }
+
+    private Optional<Point> place(Point around, double width, double height, double least, boolean clear) {
+        for (double away = least; away < least + REACH; away += 3) {
             for (int i = 0; i < 16; i++) {
                 double angle = Math.PI / 8 * ((i + 1) / 2 * (i % 2 == 0 ? 1 : -1)) - Math.PI / 4;
                 double x = around.x() + away * Math.cos(angle) + (Math.cos(angle) < -0.1 ? -width
                         : Math.cos(angle) > 0.1 ? 0 : -width / 2);
                 double y = around.y() + away * Math.sin(angle) + (Math.sin(angle) < 0 ? 0 : height);
                 Box box = new Box(x - GAP, y - height - GAP, x + width + GAP, y + GAP);
-                if (isFree(box)) {
-                    take(box);
+                if (isFree(box) && (!clear || signs.stream().noneMatch(each ->
+                        each.isCrossed(around, box.nearest(around))))) {
+                    sign(box);
                     return Optional.of(new Point(x, y));
                 }
             }

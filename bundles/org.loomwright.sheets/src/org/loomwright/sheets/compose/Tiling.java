@@ -35,7 +35,12 @@ record Tiling(double width, double height) {
     }
 
     private double down() {
-        return height - FOOT - OVERLAP;
+        return bottom() - OVERLAP;
+    }
+
+    /** Room in mm that the board has on a sheet from top to bottom, above the ruler. */
+    double bottom() {
+        return height - FOOT;
     }
 
     int columns(double board) {
@@ -48,8 +53,7 @@ record Tiling(double width, double height) {
 
     /** Whether a box lies whole on one sheet. */
     boolean holds(Box box) {
-        return holds(box.left(), box.right(), across(), width) && holds(box.top(), box.bottom(), down(),
-                height - FOOT);
+        return holds(box.left(), box.right(), across(), width) && holds(box.top(), box.bottom(), down(), bottom());
     }
 
     private static boolean holds(double from, double to, double step, double size) {
@@ -57,14 +61,22 @@ record Tiling(double width, double height) {
         return to <= start + size || start >= step && to <= start - step + size;
     }
 
+    /** A sheet by its row and column, counted from 1, and where on the board its left top corner is. */
+    record Sheet(int row, int column, Point corner, Drawing drawing) {
+    }
+
     /** The sheets that something lies on, row by row from the top left. */
-    List<Drawing> cut(Drawing board, Typeface face) {
-        List<Drawing> sheets = new ArrayList<>();
+    List<Sheet> cut(Drawing board, Typeface face) {
+        List<Sheet> sheets = new ArrayList<>();
         int rows = rows(board.height());
         int columns = columns(board.width());
         for (int row = 0; row < rows; row++) {
             for (int column = 0; column < columns; column++) {
-                sheet(board, row, column, rows, columns, face).ifPresent(sheets::add);
+                Point corner = new Point(column * across(), row * down());
+                Optional<Drawing> sheet = sheet(board, row, column, rows, columns, face);
+                if (sheet.isPresent()) {
+                    sheets.add(new Sheet(row + 1, column + 1, corner, sheet.get()));
+                }
             }
         }
         return sheets;
@@ -73,7 +85,7 @@ record Tiling(double width, double height) {
     private Optional<Drawing> sheet(Drawing board, int row, int column, int rows, int columns, Typeface face) {
         double x = column * across();
         double y = row * down();
-        double bottom = height - FOOT;
+        double bottom = bottom();
         Clip clip = new Clip(x, y, x + width, y + bottom, face);
         List<Mark> marks = new ArrayList<>();
         board.marks().forEach(mark -> clip.of(mark).forEach(each -> marks.add(each.moved(-x, -y))));

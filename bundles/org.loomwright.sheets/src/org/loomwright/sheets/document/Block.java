@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.sheets.document;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** One piece of a document, below the one before it. */
@@ -73,6 +74,30 @@ public sealed interface Block {
                 }
             }
         }
+    }
+
+    /**
+     * The same block without a column that says the same in every row; a block that is no table, or in which the column
+     * says more, as it is.
+     */
+    static Block without(Block block, String heading, String saying) {
+        if (!(block instanceof Grid grid) || grid.columns().size() < 2) {
+            return block;
+        }
+        for (int i = 0; i < grid.columns().size(); i++) {
+            int at = i;
+            if (grid.columns().get(i).heading().equals(heading) && grid.rows().stream().allMatch(each ->
+                    each.strong() || each.cells().get(at).text().equals(saying))) {
+                List<Column> columns = new ArrayList<>(grid.columns());
+                columns.remove(at);
+                return new Grid(grid.name(), columns, grid.rows().stream().map(each -> {
+                    List<Cell> cells = new ArrayList<>(each.cells());
+                    cells.remove(at);
+                    return new Row(cells, each.strong());
+                }).toList());
+            }
+        }
+        return block;
     }
 
     /** A column: its heading, and whether its cells are figures, which stand at the right. */

@@ -20,6 +20,8 @@ final class Flow {
     private static final int LEAST_RULED = 4;
     /** A picture is begun on the next page rather than shrunk to less than this, where it is larger there. */
     private static final double ENOUGH = 0.85;
+    /** What is made smaller than this on any page is an overview, which may be that much smaller still. */
+    private static final double OVERVIEW = 0.5;
 
     /** Room in mm for the headings of a table and its first rows. */
     private static final double TABLE = 34;
@@ -228,7 +230,7 @@ final class Flow {
                 : Look.line(Look.SMALL) * wrapping.lines(picture.caption(), Look.SMALL, false, width()).size() + 2;
         double scale = scale(drawing, whole() - caption);
         double here = scale(drawing, room() - caption);
-        if (here >= Math.min(scale, ENOUGH)) {
+        if (here >= (scale < OVERVIEW ? scale * ENOUGH : Math.min(scale, ENOUGH))) {
             scale = here;
         } else {
             turn();

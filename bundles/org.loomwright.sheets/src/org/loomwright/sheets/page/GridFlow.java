@@ -22,6 +22,8 @@ final class GridFlow {
     private final Block.Grid grid;
     private final double[] widths;
     private boolean pale;
+    /** The name of the group that the rows are in; null before the first. */
+    private Block.Row group;
 
     GridFlow(Flow flow, Typeface face, Block.Grid grid) {
         this.flow = flow;
@@ -47,30 +49,44 @@ final class GridFlow {
             List<List<String>> lines = lines(row);
             int most = Math.max(1, most(lines));
             double height = rowHeight(row, most);
-            if (height > flow.room() && height <= flow.whole() - head
-                    || row.strong() && flow.room() < height + next(i + 1, flow.whole() - head - height)) {
-                flow.turn();
-                headings(headings, head);
+            double whole = flow.whole() - head - (row.strong() || group == null ? 0 : height(1));
+            if (height > flow.room() && height <= whole
+                    || row.strong() && flow.room() < height + next(i + 1, flow.whole() - head - height)
+                    || i > 0 && i == grid.rows().size() - 2 && height + next(i + 1, whole) <= whole
+                    && flow.room() < height + next(i + 1, whole)) { // the last row does not stand alone
+                turn(headings, head, row);
             }
             int from = 0;
             while (from < most) {
                 int room = (int) Math.floor((flow.room() - 2 * Look.PADDING) / LINE);
                 if (room < 1) {
-                    flow.turn();
-                    headings(headings, head);
+                    turn(headings, head, row);
                     continue;
                 }
                 int to = Math.min(most, from + room);
                 draw(row, lines, from, to);
                 from = to;
                 if (from < most) {
-                    flow.turn();
-                    headings(headings, head);
+                    turn(headings, head, row);
                 }
             }
+            group = Columns.spans(row) ? row : group;
             pale = !row.strong() && !pale;
         }
         flow.down(Look.GAP);
+    }
+
+    /** Begins a page with the headings, and with the name of the group that goes on there. */
+    private void turn(List<List<String>> headings, double head, Block.Row row) {
+        flow.turn();
+        headings(headings, head);
+        if (group != null && !row.strong()) {
+            List<List<String>> name = lines(group);
+            String first = wrapping.lines(name.getFirst().getFirst() + " (continued)", Look.CELL, true,
+                    flow.width() - 2 * Look.PADDING).getFirst();
+            name.set(0, List.of(first));
+            draw(group, name, 0, 1);
+        }
     }
 
     /** Room for the row below the name of a group, so that the name does not stand alone. */
