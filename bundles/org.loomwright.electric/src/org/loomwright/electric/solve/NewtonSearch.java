@@ -16,8 +16,10 @@ final class NewtonSearch {
     /** Lines that stand for elements: a slope in A/V times the voltage, less a current in A. */
     private final double[] slopes;
     private final double[] backs;
+    private final double[] over;
     private Trial now;
-    private double[] step;
+    private Trial spare;
+    private int evaluations;
 
     NewtonSearch(NodalEquations equations) {
         this.equations = equations;
@@ -26,28 +28,34 @@ final class NewtonSearch {
         count = equations.count();
         slopes = new double[count];
         backs = new double[count];
+        over = new double[count];
         now = new Trial(equations.potentials());
+        spare = new Trial(equations.potentials());
     }
 
     Outcome run() {
         linear();
         int steps = 0;
-        boolean going = end > 0;
+        boolean going = end > 0 && equations.isSound();
         while (going && steps < MOST_STEPS) {
-            double[] there = now.at.clone();
-            if (!equations.isSound() || !equations.step(slopes, backs, there)) {
+            if (!equations.step(slopes, backs, spare.at)) {
                 break;
             }
             steps++;
-            going = advance(there, steps == 1) && !(greatest(now.sums) < ENOUGH);
+            going = advance(steps == 1) && !(greatest(now.sums) < ENOUGH);
             if (going) {
                 lines();
             }
         }
         if (steps == 0) {
-            now.evaluate();
+            equations.evaluate(now.at, now.volts, now.amps, now.slopes);
         }
         return equations.outcome(now.at, now.amps, steps);
+    }
+
+    /** Returns how often an element was evaluated, for tests that guard growth. */
+    int evaluations() {
+        return evaluations;
     }
 
     /** Takes every element as the line through its rated point and, for a load, the origin. */
@@ -55,11 +63,11 @@ final class NewtonSearch {
         for (int i = 0; i < count; i++) {
             Element element = equations.element(i);
             double volts = element.start();
-            boolean source = element instanceof Element.Battery || element instanceof Element.Regulated
+            boolean through = volts == 0 || element instanceof Element.Battery || element instanceof Element.Regulated
                     || element instanceof Element.OneWay;
             double amps = element.current(volts);
-            slopes[i] = volts == 0 || source ? element.slope(volts) : amps / volts;
-            backs[i] = volts == 0 || source ? slopes[i] * volts - amps : 0;
+            slopes[i] = through ? element.slope(volts) : amps / volts;
+            backs[i] = through ? slopes[i] * volts - amps : 0;
         }
     }
 
@@ -71,25 +79,26 @@ final class NewtonSearch {
     }
 
     /**
-     * Goes along a step. The sums of currents are the gradient of a function of the potentials, the co-content,
-     * which is convex while no current falls with its voltage: a step that does not shrink the sums is cut to where
-     * that function is least along it, which leads past kinks. Otherwise it is halved until the sums shrink. False
-     * if they do not.
+     * Goes along the step to the spare trial. The sums of currents are the gradient of a function of the potentials,
+     * the co-content, which is convex while no current falls with its voltage: a step that does not shrink the sums is
+     * cut to where that function is least along it, which leads past kinks. Otherwise it is halved until the sums
+     * shrink. False if they do not.
      */
-    private boolean advance(double[] there, boolean first) {
+    private boolean advance(boolean first) {
         double before = first ? Double.POSITIVE_INFINITY : norm(now.sums);
-        Trial whole = new Trial(there);
-        whole.evaluate(now.sums, 1);
+        Trial whole = spare;
+        evaluate(whole, 1);
         if (norm(whole.sums) < before) {
+            spare = now;
             now = whole;
             return true;
         }
-        step = there.clone();
+        double[] step = whole.at.clone();
         for (int i = 0; i < step.length; i++) {
             step[i] -= now.at[i];
         }
-        double down = dot(now.sums);
-        Trial least = down < 0 && dot(whole.sums) > 0 ? least(down) : null;
+        double down = dot(now.sums, step);
+        Trial least = down < 0 && dot(whole.sums, step) > 0 ? least(step, down) : null;
         if (least != null && (norm(least.sums) < before || greatest(now.sums) > NewtonSolver.GOOD)) {
             now = least;
             return true;
@@ -97,7 +106,7 @@ final class NewtonSearch {
         double share = 1;
         for (int halving = 0; halving < MOST_HALVINGS; halving++) {
             share /= 2;
-            Trial trial = along(share);
+            Trial trial = along(step, share);
             if (norm(trial.sums) < before) {
                 now = trial;
                 return true;
@@ -107,14 +116,14 @@ final class NewtonSearch {
     }
 
     /** The point along a step at which the sums of currents stand across it, by bisection. */
-    private Trial least(double down) {
+    private Trial least(double[] step, double down) {
         double low = 0;
         double high = 1;
         Trial best = null;
         for (int i = 0; i < MOST_HALVINGS; i++) {
             double share = (low + high) / 2;
-            best = along(share);
-            double slope = dot(best.sums);
+            best = along(step, share);
+            double slope = dot(best.sums, step);
             if (Math.abs(slope) <= FLAT * -down) {
                 break;
             }
@@ -127,17 +136,35 @@ final class NewtonSearch {
         return best;
     }
 
-    private Trial along(double share) {
-        double[] at = now.at.clone();
+    private Trial along(double[] step, double share) {
+        Trial trial = new Trial(now.at.clone());
         for (int i = start; i < end; i++) {
-            at[i] += share * step[i];
+            trial.at[i] += share * step[i];
         }
-        Trial trial = new Trial(at);
-        trial.evaluate(now.sums, share);
+        evaluate(trial, share);
         return trial;
     }
 
-    private double dot(double[] values) {
+    /**
+     * Evaluates part of the way along a step. At its end all currents would sum to zero if elements were the lines
+     * that it was found with; so what they differ by is what is left over, and nothing gets lost to rounding as in a
+     * sum of large currents.
+     */
+    private void evaluate(Trial trial, double share) {
+        double[] sums = trial.sums;
+        double rest = 1 - share;
+        for (int i = 0; i < sums.length; i++) {
+            sums[i] = rest * now.sums[i];
+        }
+        equations.evaluate(trial.at, trial.volts, trial.amps, trial.slopes);
+        evaluations += count;
+        for (int i = 0; i < count; i++) {
+            over[i] = trial.amps[i] - (slopes[i] * trial.volts[i] - backs[i]);
+        }
+        equations.spread(over, sums);
+    }
+
+    private double dot(double[] values, double[] step) {
         double sum = 0;
         for (int i = start; i < end; i++) {
             sum += values[i] * step[i];
@@ -173,31 +200,6 @@ final class NewtonSearch {
         Trial(double[] at) {
             this.at = at;
             sums = new double[at.length];
-        }
-
-        private void evaluate() {
-            for (int i = 0; i < count; i++) {
-                volts[i] = equations.across(i, at);
-                equations.element(i).evaluate(volts[i], amps, slopes, i);
-            }
-        }
-
-        /**
-         * Evaluates part of the way along a step. At its end all currents would sum to zero if elements were the lines
-         * that it was found with; so what they differ by is what is left over, and nothing gets lost to rounding as in
-         * a sum of large currents.
-         */
-        private void evaluate(double[] before, double share) {
-            if (share < 1) {
-                for (int i = start; i < end; i++) {
-                    sums[i] = (1 - share) * before[i];
-                }
-            }
-            evaluate();
-            for (int i = 0; i < count; i++) {
-                double line = NewtonSearch.this.slopes[i] * volts[i] - backs[i];
-                equations.spread(i, amps[i] - line, sums);
-            }
         }
     }
 }

@@ -10,19 +10,32 @@ import java.util.List;
  * there are several operating points, as with a load of constant power behind a long wire, it finds one near the rated
  * voltages.
  *
- * <p>Stateless; safe for use by several threads. A step costs about as much as there are elements that are no
- * conductors, for networks that are nearly trees: what only conductors meet at is taken away before, and comes back
- * after. It leaves to others what the nodes are and whether a result is good enough.
+ * <p>A step costs about as much as there are elements that are no conductors, for networks that are nearly trees: what
+ * only conductors meet at is taken away before, and comes back after. The order of elimination of the last network is
+ * kept, and serves again if the next has the same elements between the same nodes, whatever their figures; no figure is
+ * kept, and no result depends on what was solved before. Safe for use by several threads. It leaves to others what the
+ * nodes are and whether a result is good enough.
  */
 public final class NewtonSolver implements NetworkSolver {
 
     /** Currents at a node sum to less than this, in A. */
     public static final double GOOD = 1e-9;
 
+    private volatile EliminationPlan last;
+
     @Override
     public Outcome solve(Netlist netlist) {
-        NodalEquations equations = new NodalEquations(netlist);
+        NodalEquations equations = new NodalEquations(netlist, this::plan);
         return equations.isTied() ? new NewtonSearch(equations).run() : new Outcome.Floating(floating(netlist));
+    }
+
+    private EliminationPlan plan(EliminationPlan.Shape shape) {
+        EliminationPlan known = last;
+        if (known == null || !known.shape().same(shape)) {
+            known = new EliminationPlan(shape, new EliminationOrder(shape));
+            last = known;
+        }
+        return known;
     }
 
     private static List<Integer> floating(Netlist netlist) {

@@ -2,6 +2,7 @@
 package org.loomwright.electric.solve;
 
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * The nodal equations of one network in flat arrays. Conductors are put in once, and nodes that only they meet at are
@@ -10,110 +11,108 @@ import java.util.List;
  */
 final class NodalEquations {
 
-    private final Netlist netlist;
     private final EliminationPlan plan;
+    private final int start;
+    private final int end;
+    /** By branch: places of its ends; of a conductor its conductance in A/V and the voltage in V of a source in it. */
     private final int[] from;
     private final int[] to;
-    /** By branch: of a conductor the conductance in A/V. */
     private final double[] conductance;
-    /** Branches that are no conductors, and their elements. */
+    private final double[] source;
+
+    /** Branches that are no conductors: elements, ends, and which value a conductance is a part of. */
+    private final int count;
     private final int[] curved;
     private final Element[] elements;
-    private final int count;
+    private final int[] first;
+    private final int[] second;
+    private final int[] slots;
 
     private final double[] values;
-    private final double[] ground;
     private final double[] injected;
     private final double[] inverse;
     private final double[] stepValues;
-    private final double[] stepGround;
     private final double[] stepInjected;
-    private final double[] potentials;
-    private boolean sound = true;
+    /** By place: potentials in V that are held, and 0. */
+    private final double[] fixed;
+    private final boolean sound;
 
-    NodalEquations(Netlist netlist) {
-        this.netlist = netlist;
+    /** Puts in the conductors of a network; the function gives a plan for its shape. */
+    NodalEquations(Netlist netlist, Function<EliminationPlan.Shape, EliminationPlan> plans) {
         List<Netlist.Branch> branches = netlist.branches();
         int size = branches.size();
         int nodes = netlist.nodes();
-        from = new int[size];
-        to = new int[size];
+        int[] ends = new int[size];
+        int[] others = new int[size];
         byte[] kinds = new byte[size];
         conductance = new double[size];
-        double[] source = new double[size];
-        int[] which = new int[size];
-        Element[] those = new Element[size];
+        source = new double[size];
+        curved = new int[size];
+        elements = new Element[size];
         int found = 0;
         for (int i = 0; i < size; i++) {
             Netlist.Branch branch = branches.get(i);
-            from[i] = branch.from();
-            to[i] = branch.to();
+            ends[i] = branch.from();
+            others[i] = branch.to();
             Element element = branch.element();
             if (element instanceof Element.Resistor resistor) {
                 conductance[i] = 1 / resistor.ohms();
             } else if (element instanceof Element.Cell cell) {
                 conductance[i] = 1 / cell.ohms();
-                source[i] = cell.volts() / cell.ohms();
-            } else if (element instanceof Element.Draw draw) {
-                kinds[i] = EliminationPlan.DRAWN;
-                source[i] = -draw.amps();
+                source[i] = cell.volts();
             } else {
-                kinds[i] = EliminationPlan.CURVED;
-                which[found] = i;
-                those[found++] = element;
+                kinds[i] = element instanceof Element.Draw ? EliminationPlan.DRAWN : EliminationPlan.CURVED;
+                curved[found] = i;
+                elements[found++] = element;
             }
         }
-        boolean[] held = new boolean[nodes];
-        List<Double> volts = netlist.held();
-        for (int i = 0; i < nodes; i++) {
-            held[i] = !Double.isNaN(volts.get(i));
-        }
-        curved = which;
-        elements = those;
         count = found;
-        plan = new EliminationPlan(from, to, kinds, held);
-        potentials = new double[nodes];
+        boolean[] held = new boolean[nodes];
+        double[] volts = new double[nodes];
+        int node = 0;
+        for (Double each : netlist.held()) {
+            double potential = each;
+            volts[node] = potential;
+            held[node++] = potential == potential;
+        }
+        plan = plans.apply(new EliminationPlan.Shape(ends, others, kinds, held));
+        start = plan.once();
+        end = plan.free();
+        int[] places = plan.places();
+        fixed = new double[nodes];
         for (int i = 0; i < nodes; i++) {
-            if (held[i]) {
-                potentials[plan.place(i)] = volts.get(i);
-            }
+            fixed[places[i]] = held[i] ? volts[i] : 0;
         }
-        int edges = plan.edges();
-        int free = plan.free();
-        values = new double[edges];
-        ground = new double[nodes];
+        from = plan.first();
+        to = plan.second();
+        first = new int[count];
+        second = new int[count];
+        slots = new int[count];
+        values = new double[plan.size()];
+        stepValues = new double[plan.size()];
         injected = new double[nodes];
-        inverse = new double[free];
-        stepValues = new double[edges];
-        stepGround = new double[nodes];
         stepInjected = new double[nodes];
-        if (plan.isTied()) {
-            for (int i = 0; i < size; i++) {
-                if (kinds[i] != EliminationPlan.CURVED) {
-                    put(i, conductance[i], source[i], values, ground, injected);
-                }
-            }
-            sound = plan.eliminate(0, plan.once(), values, ground, injected, inverse);
+        inverse = new double[nodes];
+        if (!plan.isTied()) {
+            sound = false;
+            return;
         }
-    }
-
-    /** Adds a line: a current of so much A/V times the voltage, less a current in A. */
-    private void put(int branch, double slope, double back, double[] into, double[] toGround, double[] currents) {
-        int a = plan.place(from[branch]);
-        int b = plan.place(to[branch]);
-        int free = plan.free();
-        currents[a] += back;
-        currents[b] -= back;
-        int edge = plan.edgeOf(branch);
-        if (edge >= 0) {
-            into[edge] += slope;
-        } else if (a >= free && b < free) {
-            toGround[b] += slope;
-            currents[b] += slope * potentials[a];
-        } else if (b >= free && a < free) {
-            toGround[a] += slope;
-            currents[a] += slope * potentials[b];
+        int[] slot = plan.slots();
+        for (int i = 0; i < size; i++) {
+            int a = from[i];
+            int b = to[i];
+            double slope = conductance[i];
+            double back = slope * source[i];
+            values[slot[i]] += slope;
+            injected[a] += slope * fixed[b] + back;
+            injected[b] += slope * fixed[a] - back;
         }
+        for (int i = 0; i < count; i++) {
+            first[i] = from[curved[i]];
+            second[i] = to[curved[i]];
+            slots[i] = slot[curved[i]];
+        }
+        sound = plan.eliminate(0, start, values, injected, inverse);
     }
 
     /** Whether every node is joined to one that is held. */
@@ -128,12 +127,17 @@ final class NodalEquations {
 
     /** The first place that a step finds. */
     int start() {
-        return plan.once();
+        return start;
     }
 
     /** One after the last place that a step finds. */
     int end() {
-        return plan.free();
+        return end;
+    }
+
+    /** Returns the plan that these equations follow. */
+    EliminationPlan plan() {
+        return plan;
     }
 
     /** Returns how many elements are no conductors. */
@@ -145,20 +149,25 @@ final class NodalEquations {
         return elements[which];
     }
 
-    /** The voltage in V across one of them. */
-    double across(int which, double[] at) {
-        return at[plan.place(from[curved[which]])] - at[plan.place(to[curved[which]])];
+    /** Evaluates those that are no conductors at some potentials. */
+    void evaluate(double[] at, double[] volts, double[] amps, double[] slopes) {
+        for (int i = 0; i < count; i++) {
+            volts[i] = at[first[i]] - at[second[i]];
+            elements[i].evaluate(volts[i], amps, slopes, i);
+        }
     }
 
-    /** Adds a current in A through one of them to the sums at its ends. */
-    void spread(int which, double current, double[] sums) {
-        sums[plan.place(from[curved[which]])] += current;
-        sums[plan.place(to[curved[which]])] -= current;
+    /** Adds currents in A through those that are no conductors to the sums at their ends. */
+    void spread(double[] currents, double[] sums) {
+        for (int i = 0; i < count; i++) {
+            sums[first[i]] += currents[i];
+            sums[second[i]] -= currents[i];
+        }
     }
 
-    /** Returns potentials in V by place, with those that are held. */
+    /** Returns potentials in V by place, those that are held and 0. */
     double[] potentials() {
-        return potentials.clone();
+        return fixed.clone();
     }
 
     /**
@@ -171,29 +180,30 @@ final class NodalEquations {
      */
     boolean step(double[] slopes, double[] backs, double[] into) {
         load(slopes, backs);
-        int free = plan.free();
-        if (plan.eliminate(plan.once(), free, stepValues, stepGround, stepInjected, inverse)) {
-            plan.substitute(plan.once(), free, stepValues, stepInjected, inverse, into);
+        if (plan.eliminate(start, end, stepValues, stepInjected, inverse)) {
+            plan.substitute(start, end, stepValues, stepInjected, inverse, into);
         } else {
             load(slopes, backs);
-            if (!PivotedStep.solve(plan, plan.once(), stepValues, stepGround, stepInjected, into)) {
+            if (!PivotedStep.solve(plan, start, stepValues, stepInjected, into)) {
                 return false;
             }
         }
-        for (int i = plan.once(); i < free; i++) {
-            if (!Double.isFinite(into[i])) {
-                return false;
-            }
+        double all = 0;
+        for (int i = start; i < end; i++) {
+            all += into[i];
         }
-        return true;
+        return Double.isFinite(all);
     }
 
     private void load(double[] slopes, double[] backs) {
         System.arraycopy(values, 0, stepValues, 0, values.length);
-        System.arraycopy(ground, 0, stepGround, 0, ground.length);
         System.arraycopy(injected, 0, stepInjected, 0, injected.length);
         for (int i = 0; i < count; i++) {
-            put(curved[i], slopes[i], backs[i], stepValues, stepGround, stepInjected);
+            int a = first[i];
+            int b = second[i];
+            stepValues[slots[i]] += slopes[i];
+            stepInjected[a] += slopes[i] * fixed[b] + backs[i];
+            stepInjected[b] += slopes[i] * fixed[a] - backs[i];
         }
     }
 
@@ -204,42 +214,40 @@ final class NodalEquations {
      * @param known currents in A of those that are no conductors
      */
     Outcome outcome(double[] at, double[] known, int steps) {
-        plan.substitute(0, plan.once(), values, injected, inverse, at);
-        double[] sums = new double[at.length];
+        plan.substitute(0, start, values, injected, inverse, at);
         double[] currents = new double[from.length];
+        double[] sums = new double[at.length];
+        for (int i = 0; i < from.length; i++) {
+            double current = (at[from[i]] - at[to[i]] - source[i]) * conductance[i];
+            currents[i] = current;
+            sums[from[i]] += current;
+            sums[to[i]] -= current;
+        }
         for (int i = 0; i < count; i++) {
             currents[curved[i]] = known[i];
         }
-        int next = 0;
-        for (int i = 0; i < from.length; i++) {
-            int a = plan.place(from[i]);
-            int b = plan.place(to[i]);
-            double current;
-            if (next < count && curved[next] == i) {
-                current = known[next++];
-            } else if (conductance[i] > 0) {
-                Element element = netlist.branches().get(i).element();
-                current = element instanceof Element.Resistor resistor ? (at[a] - at[b]) / resistor.ohms()
-                        : element.current(at[a] - at[b]);
-            } else {
-                current = netlist.branches().get(i).element().current(at[a] - at[b]);
-            }
-            currents[i] = current;
-            sums[a] += current;
-            sums[b] -= current;
-        }
-        double[] byNode = new double[at.length];
+        spread(known, sums);
         double worst = 0;
-        int node = 0;
-        for (int i = 0; i < byNode.length; i++) {
-            int place = plan.place(i);
-            byNode[i] = at[place];
-            if (place < plan.free() && !(Math.abs(sums[place]) <= worst)) {
-                worst = Math.abs(sums[place]);
-                node = i;
+        int most = 0;
+        for (int i = 0; i < end; i++) {
+            double left = Math.abs(sums[i]);
+            if (!(left <= worst)) {
+                worst = left;
+                most = i;
             }
         }
-        return worst < NewtonSolver.GOOD ? new Outcome.Solution(byNode, currents, worst, steps)
-                : new Outcome.Unsolved(worst, node);
+        int[] places = plan.places();
+        double[] byNode = new double[at.length];
+        for (int i = 0; i < byNode.length; i++) {
+            byNode[i] = at[places[i]];
+        }
+        if (worst < NewtonSolver.GOOD) {
+            return new Outcome.Solution(byNode, currents, worst, steps);
+        }
+        int node = 0;
+        while (places[node] != most) {
+            node++;
+        }
+        return new Outcome.Unsolved(worst, node);
     }
 }

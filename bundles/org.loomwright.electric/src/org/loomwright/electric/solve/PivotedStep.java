@@ -21,15 +21,13 @@ final class PivotedStep {
     /**
      * Finds the potentials in V of all places from one on; false if there is no single solution.
      *
-     * @param values   conductances between nodes in A/V
-     * @param ground   by place, conductance in A/V to what is held
+     * @param values   conductances in A/V, see {@link EliminationPlan#slots}
      * @param currents by place, current in A into the node
      */
-    static boolean solve(EliminationPlan plan, int start, double[] values, double[] ground, double[] currents,
-            double[] potentials) {
+    static boolean solve(EliminationPlan plan, int start, double[] values, double[] currents, double[] potentials) {
         int size = plan.free() - start;
         double[] diagonal = new double[size];
-        System.arraycopy(ground, start, diagonal, 0, size);
+        System.arraycopy(values, plan.edges() + start, diagonal, 0, size);
         DMatrixSparseTriplet entries = new DMatrixSparseTriplet(size, size, 2 * plan.edges() + size);
         for (int i = 0; i < plan.edges(); i++) {
             int a = plan.end(i, false) - start;
