@@ -22,6 +22,9 @@ import org.loomwright.workbench.truth.Truth;
 /** The outline of a source: what is in what; choosing something selects its name. */
 public final class LoomOutline extends ContentOutlinePage {
 
+    /** The most items below one that are shown at once; a last line shows more. A tree of all would hold the window. */
+    private static final int AT_ONCE = 500;
+
     private final ITextEditor editor;
     private final Asking.Open open;
     private final Rooms.Listener listener = this::told;
@@ -38,6 +41,7 @@ public final class LoomOutline extends ContentOutlinePage {
     public void createControl(Composite parent) {
         super.createControl(parent);
         TreeViewer tree = getTreeViewer();
+        tree.setDisplayIncrementally(AT_ONCE);
         tree.setContentProvider(new Content());
         tree.setLabelProvider(new LabelProvider() {
 
