@@ -30,6 +30,7 @@ public final class LoomPerspective implements IPerspectiveFactory {
         below.addView(IPageLayout.ID_PROBLEM_VIEW);
         below.addPlaceholder(IPageLayout.ID_PROGRESS_VIEW);
         below.addPlaceholder(VIEW + "references");
+        below.addPlaceholder(VIEW + "guide");
         layout.addView(IPageLayout.ID_OUTLINE, IPageLayout.RIGHT, 0.8f, editor);
         for (String view : new String[] {"vehicles", "findings", "fit", "years", "harness", "formboard",
             "circuit"}) {
@@ -41,6 +42,7 @@ public final class LoomPerspective implements IPerspectiveFactory {
         layout.addShowInPart(EXPLORER);
         layout.addShowInPart(IPageLayout.ID_OUTLINE);
         layout.addShowViewShortcut(VIEW + "references");
+        layout.addShowViewShortcut(VIEW + "guide");
         layout.addShowViewShortcut(EXPLORER);
         layout.addShowViewShortcut(IPageLayout.ID_PROBLEM_VIEW);
         layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);

@@ -5,12 +5,13 @@ import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 
 /** Gives controls that have no label of their own a name that a screen reader says. */
-final class Names {
+public final class Names {
 
     private Names() {
     }
 
-    static AccessibleAdapter of(String name) {
+    /** Gives a control this name. */
+    public static AccessibleAdapter of(String name) {
         return new AccessibleAdapter() {
 
             @Override
