@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.workbench;
 
+import org.eclipse.core.runtime.Platform;
+import org.loomwright.workbench.editor.UnsavedOffer;
 import org.loomwright.workbench.focus.Focus;
 import org.loomwright.workbench.preference.Preferences;
 import org.loomwright.workbench.truth.Rooms;
@@ -14,7 +16,8 @@ public final class Activator implements BundleActivator {
 
     @Override
     public void start(BundleContext context) {
-        rooms = new Rooms();
+        rooms = new Rooms(Platform.getStateLocation(context.getBundle()).append("unsaved").toPath(),
+                new UnsavedOffer());
         context.registerService(Rooms.class, rooms, null);
         Focus focus = new Focus();
         context.registerService(Focus.class, focus, null);

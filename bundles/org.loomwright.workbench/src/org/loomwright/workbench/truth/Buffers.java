@@ -13,14 +13,16 @@ import org.eclipse.core.runtime.IPath;
 import org.eclipse.jface.text.DocumentEvent;
 import org.eclipse.jface.text.IDocumentListener;
 
-/** Tells the rooms what is typed, whichever editor it is typed in. */
+/** Tells the rooms what is typed, whichever editor it is typed in, and has it kept until it is saved. */
 final class Buffers implements IFileBufferListener {
 
     private final Rooms rooms;
+    private final Unsaved unsaved;
     private final Map<IFileBuffer, IDocumentListener> typing = new ConcurrentHashMap<>();
 
-    Buffers(Rooms rooms) {
+    Buffers(Rooms rooms, Unsaved unsaved) {
         this.rooms = rooms;
+        this.unsaved = unsaved;
     }
 
     void listen() {
@@ -29,6 +31,7 @@ final class Buffers implements IFileBufferListener {
 
     void stop() {
         FileBuffers.getTextFileBufferManager().removeFileBufferListener(this);
+        unsaved.close();
     }
 
     @Override
@@ -46,12 +49,14 @@ final class Buffers implements IFileBufferListener {
 
             @Override
             public void documentChanged(DocumentEvent event) {
-                rooms.room(file.getProject()).ifPresent(room -> room.edit(ProjectSources.name(file),
-                        event.getDocument().get()));
+                String now = event.getDocument().get();
+                rooms.room(file.getProject()).ifPresent(room -> room.edit(ProjectSources.name(file), now));
+                unsaved.typed(file, now);
             }
         };
         typing.put(buffer, listener);
         text.getDocument().addDocumentListener(listener);
+        unsaved.opened(file, text);
     }
 
     @Override
@@ -62,9 +67,12 @@ final class Buffers implements IFileBufferListener {
         }
         text.getDocument().removeDocumentListener(listener);
         IFile file = file(buffer);
-        if (buffer.isDirty() && file != null && file.exists()) {
-            // what was typed is thrown away: what was saved counts again
-            rooms.room(file.getProject()).ifPresent(room -> room.reread(file));
+        if (buffer.isDirty() && file != null) {
+            unsaved.settled(file);
+            if (file.exists()) {
+                // what was typed is thrown away: what was saved counts again
+                rooms.room(file.getProject()).ifPresent(room -> room.reread(file));
+            }
         }
     }
 
@@ -95,6 +103,10 @@ final class Buffers implements IFileBufferListener {
     @Override
     public void dirtyStateChanged(IFileBuffer buffer, boolean dirty) {
         // the builder hears of what is saved
+        IFile file = file(buffer);
+        if (!dirty && file != null) {
+            unsaved.settled(file);
+        }
     }
 
     @Override

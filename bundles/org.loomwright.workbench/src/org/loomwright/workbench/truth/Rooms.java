@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.workbench.truth;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -8,6 +9,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import org.eclipse.core.filebuffers.ITextFileBuffer;
+import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.resources.IResource;
 import org.eclipse.core.resources.IResourceChangeEvent;
@@ -32,7 +35,7 @@ public final class Rooms {
     private final Map<IProject, ProjectRoom> rooms = new ConcurrentHashMap<>();
     private final List<Listener> listeners = new CopyOnWriteArrayList<>();
     private final FutureTask<LoomReader> reader = new FutureTask<>(LoomReader::create);
-    private final Buffers buffers = new Buffers(this);
+    private final Buffers buffers;
     private final IResourceChangeListener closing = this::closed;
 
     /** Hears when something new is known of a project; called on a thread that works, never on one that draws. */
@@ -43,7 +46,23 @@ public final class Rooms {
         void told(IProject project, Truth truth);
     }
 
-    public Rooms() {
+    /** Asks whether a text that was typed and not saved before the workbench was killed is to be taken over. */
+    @FunctionalInterface
+    public interface Offer {
+
+        /**
+         * Asks, later, and does what is answered; called on a thread that works.
+         *
+         * @param buffer the file as it is open now
+         * @param text   what was typed
+         * @param drop   forgets what was typed
+         */
+        void make(ITextFileBuffer buffer, IFile file, String text, Runnable drop);
+    }
+
+    /** @param kept where what is not saved is kept, for when the workbench is killed; need not exist */
+    public Rooms(Path kept, Offer offer) {
+        buffers = new Buffers(this, new Unsaved(kept, offer));
         buffers.listen();
         ResourcesPlugin.getWorkspace().addResourceChangeListener(closing,
                 IResourceChangeEvent.PRE_CLOSE | IResourceChangeEvent.PRE_DELETE);
