@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.workbench;
 
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.eclipse.compare.CompareConfiguration;
 import org.eclipse.compare.CompareEditorInput;
@@ -17,6 +20,9 @@ import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.Platform;
+import org.eclipse.jface.action.Action;
+import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jgit.api.Git;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
@@ -26,9 +32,11 @@ import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.ToolItem;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
+import org.eclipse.ui.IObjectActionDelegate;
 import org.eclipse.ui.IWorkbenchPage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.loomwright.compare.Aspect;
 import org.loomwright.workbench.compare.RevisionInput;
 
 /** Two revisions side by side, and one change taken over. */
@@ -38,6 +46,31 @@ class CompareTest {
     private static final String IS = "branch bBatt from tray to batteryTray 265 mm";
     private static final String WAS_TOO = "cuttingGrid 5 mm";
     private static final String IS_TOO = "cuttingGrid 10 mm";
+
+    private static final String HARNESS = """
+            platform p "P" {
+                place d
+                place q
+            }
+            catalogue k {
+                cable c "Cable" {
+                    size 1 mm2 diameter 2.1 mm
+                }
+            }
+            harness one "One" of p {
+                cable c
+                datum d
+                trunk main {
+                    breakout x at 100 mm
+                }
+                branch b from x to q 200 mm
+                connector J at d
+                connector C on b
+                circuit 1 RD {
+                    wire a 1 mm2 from J:1 to C:1
+                }
+            }
+            """;
 
     private final Desk desk = new Desk();
     private final Hand hand = desk.hand();
@@ -145,6 +178,84 @@ class CompareTest {
         hand.picture("compare-files");
     }
 
+    @Test
+    void classesOfChangesAreHiddenAndChangesTakenOverToEitherSideByKeysAlone() throws Exception {
+        IProject project = desk.empty("sides");
+        IFile left = made(project, "left.loom", HARNESS);
+        IFile right = made(project, "right.loom", HARNESS.replace("200 mm", "210 mm").replace("\"One\"", "\"Uno\""));
+        eachOther(left, right);
+        Tree tree = hand.found("both changes", () -> changes().filter(each -> leaf("210").isPresent()
+                && leaf("Uno").isPresent()));
+        assertTrue(hand.ask(() -> leaf("210").orElseThrow().getText(1)).contains("vehicle"), "who feels it is told");
+        hand.tell(tree::setFocus);
+        hand.until("the tree has the keys", tree::isFocusControl);
+        fromMenu(2, Aspect.GEOMETRY.ordinal());
+        hand.until("changes of geometry are hidden", () -> leaf("210").isEmpty() && leaf("Uno").isPresent());
+        fromMenu(2, Aspect.GEOMETRY.ordinal());
+        hand.until("they are shown again", () -> leaf("210").isPresent());
+        walkTo(tree, "210");
+        fromMenu(1, -1);
+        hand.until("the length is taken over to the right", () -> leaf("210").isEmpty() && leaf("Uno").isPresent());
+        walkTo(tree, "Uno");
+        hand.picture("compare-keys");
+        fromMenu(0, -1);
+        hand.until("the title is taken over to the left", () -> leaf("Uno").isEmpty());
+        hand.press(SWT.CTRL, 's');
+        hand.until("both files are saved", () -> text(right).contains("200 mm") && text(right).contains("\"Uno\"")
+                && text(left).contains("200 mm") && text(left).contains("\"Uno\""));
+    }
+
+    /** Chooses from the menu of the tree; from its menu of what is shown if the second number is not negative. */
+    private void fromMenu(int item, int below) {
+        hand.press(SWT.SHIFT, SWT.F10);
+        hand.rest(300);
+        downs(item + 1);
+        if (below >= 0) {
+            hand.press(0, SWT.ARROW_RIGHT);
+            hand.rest(200);
+            downs(below);
+        }
+        hand.press(0, SWT.CR);
+    }
+
+    private void downs(int times) {
+        for (int i = 0; i < times; i++) {
+            hand.press(0, SWT.ARROW_DOWN);
+        }
+    }
+
+    private void walkTo(Tree tree, String words) {
+        hand.tell(tree::setFocus);
+        hand.press(0, SWT.HOME);
+        for (int i = 0; i < 20; i++) {
+            if (hand.ask(() -> Arrays.stream(tree.getSelection()).anyMatch(each -> each.getText().startsWith("changed")
+                    && each.getText().contains(words)))) {
+                return;
+            }
+            hand.press(0, SWT.ARROW_DOWN);
+        }
+        throw new AssertionError("the keys do not lead to " + words);
+    }
+
+    private static IFile made(IProject project, String name, String text) throws CoreException {
+        IFile file = project.getFile(name);
+        file.create(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)), true, null);
+        return file;
+    }
+
+    /** What the platform does for Compare With, Each Other. */
+    private void eachOther(IFile left, IFile right) throws Exception {
+        IWorkbenchPage page = desk.page();
+        IObjectActionDelegate compare = (IObjectActionDelegate) Platform.getBundle("org.eclipse.compare")
+                .loadClass("org.eclipse.compare.internal.CompareAction").getConstructor().newInstance();
+        hand.tell(() -> {
+            compare.setActivePart(null, page.getViewReferences()[0].getPart(true));
+            compare.selectionChanged(new Action() {
+            }, new StructuredSelection(List.of(left, right)));
+        });
+        hand.display().asyncExec(() -> compare.run(null));
+    }
+
     private static String text(IFile file) {
         try (InputStream in = file.getContents(true)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
@@ -160,8 +271,9 @@ class CompareTest {
     }
 
     private Optional<TreeItem> leaf(String words) {
-        return changes().stream().flatMap(tree -> Arrays.stream(tree.getItems()))
-                .flatMap(each -> Arrays.stream(each.getItems()))
+        return Hand.control(hand.window(), Tree.class, each -> each.getColumnCount() == 2
+                && each.getColumn(1).getText().equals("Vehicles")).stream()
+                .flatMap(tree -> Arrays.stream(tree.getItems())).flatMap(each -> Arrays.stream(each.getItems()))
                 .filter(each -> each.getText().startsWith("changed") && each.getText().contains(words)).findFirst();
     }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.workbench.compare;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.eclipse.compare.CompareViewerPane;
 import org.eclipse.jface.action.Action;
@@ -37,6 +39,7 @@ final class ChangesTree {
     private final TreeViewer tree;
     private final Action toLeft;
     private final Action toRight;
+    private final List<Action> filters;
 
     ChangesTree(Composite parent, ChangesViewer owner) {
         this.owner = owner;
@@ -44,10 +47,11 @@ final class ChangesTree {
         GridLayoutFactory.fillDefaults().applyTo(all);
         toLeft = take(true);
         toRight = take(false);
+        filters = Arrays.stream(Aspect.values()).map(this::filter).toList();
         ToolBarManager bar = CompareViewerPane.getToolBarManager(parent);
         if (bar != null) {
             bar.removeAll();
-            bar.add(filters());
+            bar.add(button());
             bar.add(shown(toLeft));
             bar.add(shown(toRight));
             bar.update(true);
@@ -68,6 +72,7 @@ final class ChangesTree {
         tree.setContentProvider(new Content());
         column("Change", WIDE, true);
         column("Vehicles", NARROW, false);
+        menu();
         tree.addSelectionChangedListener(event -> {
             selected().ifPresent(owner::reveal);
             enable();
@@ -109,21 +114,22 @@ final class ChangesTree {
         return item;
     }
 
-    /** A button with a menu of the aspects that can be shown or hidden. */
-    private ActionContributionItem filters() {
-        MenuManager menu = new MenuManager();
-        for (Aspect aspect : Aspect.values()) {
-            Action action = new Action(aspect.words() + " (" + aspect.attention().words() + ")",
-                    IAction.AS_CHECK_BOX) {
+    private Action filter(Aspect aspect) {
+        Action action = new Action(aspect.words() + " (" + aspect.attention().words() + ")", IAction.AS_CHECK_BOX) {
 
-                @Override
-                public void run() {
-                    owner.filter(aspect, isChecked());
-                }
-            };
-            action.setChecked(true);
-            menu.add(action);
-        }
+            @Override
+            public void run() {
+                owner.filter(aspect, isChecked());
+            }
+        };
+        action.setChecked(true);
+        return action;
+    }
+
+    /** A button with a menu of the classes of changes that can be shown or hidden. */
+    private ActionContributionItem button() {
+        MenuManager menu = new MenuManager();
+        filters.forEach(menu::add);
         Action button = new Action("Shown", IAction.AS_PUSH_BUTTON) {
 
             @Override
@@ -134,6 +140,18 @@ final class ChangesTree {
         button.setToolTipText("Which changes are shown");
         all.addDisposeListener(event -> menu.dispose());
         return shown(button);
+    }
+
+    /** The menu of the tree: all that the buttons do, for whoever uses the keyboard. */
+    private void menu() {
+        MenuManager menu = new MenuManager();
+        menu.add(toLeft);
+        menu.add(toRight);
+        MenuManager shown = new MenuManager("&Shown");
+        filters.forEach(shown::add);
+        menu.add(shown);
+        tree.getTree().setMenu(menu.createContextMenu(tree.getTree()));
+        all.addDisposeListener(event -> menu.dispose());
     }
 
     private void enable() {
