@@ -9,6 +9,8 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -89,7 +91,9 @@ class ImportTest {
             for (Map.Entry<String, String> part : Map.of("xl/workbook.xml", "<workbook xmlns:r='http://schemas."
                     + "openxmlformats.org/officeDocument/2006/relationships'><sheet r:id='a'/></workbook>",
                     "xl/_rels/workbook.xml.rels", "<all><Relationship Id='a' Target='sheet.xml'/></all>",
-                    "xl/sheet.xml", "<sheet>" + row("Circuit", "Size", "From", "To") + row("12", "16 ga", "J1:2", "H1:1")
+                    "xl/sheet.xml", "<sheet>" + row("Circuit", "Size", "Colour", "From", "To")
+                            + row("12", "16 ga", "BK", "J1:2", "H1:1") + row("13", "16", "BK", "J1:3", "H1:2")
+                            + row("14", "16 ga", "mauve", "J1:4", "H1:3") + row("15", "16 ga", "BK", "J1:5", "")
                             + "</sheet>").entrySet()) {
                 zip.putNextEntry(new ZipEntry(part.getKey()));
                 zip.write(part.getValue().getBytes(StandardCharsets.UTF_8));
@@ -97,7 +101,11 @@ class ImportTest {
         }
         Shell shell = opened(list);
         Table table = table(shell);
-        hand.until("its row is taken", () -> table.getItemCount() == 1 && table.getItem(0).getText(1).equals("yes"));
+        hand.until("one row is taken", () -> table.getItemCount() == 4 && table.getItem(0).getText(1).equals("yes"));
+        List<String> why = hand.ask(() -> Arrays.stream(table.getItems()).map(each -> each.getText(2)).toList());
+        assertTrue(why.get(1).contains("a wire size needs its system"), why.get(1));
+        assertTrue(why.get(2).startsWith("there is no colour named \"mauve\"; write a code of IEC 60757"), why.get(2));
+        assertTrue(why.get(3).startsWith("the cell for to is empty"), why.get(3));
         assertTrue(finished(shell).contains("wire a 16 ga from J1:2 to H1:1"));
     }
 

@@ -39,7 +39,7 @@ public final class LoomMinings implements ICodeMiningProvider {
     private ICodeMining mining(Inlay inlay) {
         LineContentCodeMining mining = new LineContentCodeMining(new Position(inlay.offset(), 1), this) {
         };
-        mining.setLabel(inlay.text());
+        mining.setLabel("  " + inlay.text());
         return mining;
     }
 

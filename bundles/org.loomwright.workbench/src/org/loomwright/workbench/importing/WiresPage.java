@@ -35,12 +35,12 @@ import org.loomwright.app.importing.WireTable;
 import org.loomwright.harness.link.Colours;
 import org.loomwright.workbench.Shared;
 import org.loomwright.workbench.truth.Truth;
+import org.loomwright.workbench.view.Names;
 
 /** Asks for the list, what its columns are and what the drawing is called; shows what becomes of each row. */
 final class WiresPage extends WizardPage {
 
     private static final String NONE = "(none)";
-    private static final int MOST_SHOWN = 500;
 
     private final IProject project;
     private final Map<Field, Combo> boxes = new EnumMap<>(Field.class);
@@ -103,7 +103,9 @@ final class WiresPage extends WizardPage {
         }
         line = new Label(all, SWT.NONE);
         GridDataFactory.fillDefaults().span(4, 1).grab(true, false).applyTo(line);
-        preview = new Table(all, SWT.BORDER | SWT.FULL_SELECTION);
+        preview = new Table(all, SWT.BORDER | SWT.FULL_SELECTION | SWT.VIRTUAL);
+        preview.addListener(SWT.SetData, event -> fill((TableItem) event.item, imported.results().get(event.index)));
+        preview.getAccessible().addAccessibleListener(Names.of("What becomes of each row"));
         preview.setHeaderVisible(true);
         GridDataFactory.fillDefaults().span(4, 1).grab(true, true).hint(SWT.DEFAULT, 180).applyTo(preview);
         column("row", 50);
@@ -191,14 +193,15 @@ final class WiresPage extends WizardPage {
                 heads = headings;
                 columns = mapped;
             }
-            preview.removeAll();
-            now.results().stream().limit(MOST_SHOWN).forEach(each -> {
-                TableItem item = new TableItem(preview, SWT.NONE);
-                item.setText(new String[] {Long.toString(each.row()), each.refusal().isEmpty() ? "yes" : "no",
-                    each.refusal().isEmpty() ? each.line() : each.refusal() + "   (" + each.line() + ")"});
-            });
+            preview.setItemCount(now.results().size());
+            preview.clearAll();
             check();
         });
+    }
+
+    private static void fill(TableItem item, ImportWires.Result row) {
+        item.setText(new String[] {Long.toString(row.row()), row.refusal().isEmpty() ? "yes" : "no",
+            row.refusal().isEmpty() ? row.line() : row.refusal() + "   (" + row.line() + ")"});
     }
 
     private void check() {
