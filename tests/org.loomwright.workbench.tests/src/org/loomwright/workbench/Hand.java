@@ -224,6 +224,34 @@ final class Hand {
         return ask(() -> PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell());
     }
 
+    /**
+     * Gives the keys to the window of the workbench when no window has them. Without a window manager the window system
+     * listens to that only when it is newer than what somebody did last: where it does not, a click beside the tools
+     * comes first.
+     */
+    void front() {
+        Shell shell = window();
+        until("a window has the keys", () -> {
+            if (display.getActiveShell() == null) {
+                shell.forceActive();
+            }
+            return display.getActiveShell() != null || !beside(shell);
+        });
+    }
+
+    private boolean beside(Shell shell) {
+        Point at = shell.toDisplay(shell.getClientArea().width / 2, 10);
+        for (int type : new int[] {SWT.MouseMove, SWT.MouseDown, SWT.MouseUp}) {
+            Event event = new Event();
+            event.type = type;
+            event.x = at.x;
+            event.y = at.y;
+            event.button = type == SWT.MouseMove ? 0 : 1;
+            display.post(event);
+        }
+        return true;
+    }
+
     /** Takes a picture of the whole screen. */
     Path picture(String name) {
         settle();

@@ -56,6 +56,7 @@ class HardTimesTest {
 
     private void type(ITextEditor editor, int offset, String text) {
         StyledText widget = desk.text(editor);
+        hand.front();
         hand.tell(() -> {
             editor.getSite().getPage().activate(editor);
             editor.selectAndReveal(offset, 0);
