@@ -2,10 +2,11 @@
 package org.loomwright.condition;
 
 import java.math.BigInteger;
-import java.util.Locale;
 
 /** Numbers of vehicles as people read them, the same in every locale. */
 public final class Tally {
+    private static final int GROUP = 3;
+
     private Tally() {
     }
 
@@ -23,6 +24,15 @@ public final class Tally {
     }
 
     private static String grouped(BigInteger count) {
-        return String.format(Locale.ROOT, "%,d", count);
+        String digits = count.toString();
+        int first = digits.startsWith("-") ? 1 : 0;
+        if (digits.length() - first <= GROUP) {
+            return digits;
+        }
+        StringBuilder grouped = new StringBuilder(digits);
+        for (int at = digits.length() - GROUP; at > first; at -= GROUP) {
+            grouped.insert(at, ',');
+        }
+        return grouped.toString();
     }
 }

@@ -3,7 +3,9 @@ package org.loomwright.condition;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.loomwright.condition.Expression.And;
 import org.loomwright.condition.Expression.Choice;
 import org.loomwright.condition.Expression.Compare;
@@ -12,7 +14,8 @@ import org.loomwright.condition.Expression.Range;
 
 /**
  * Words for sets of parts of years. A set is written as runs joined by {@code or}, or as {@code not} of such runs,
- * whichever has fewer words; ties go to the runs, then to fewer of them, then to more parts.
+ * whichever has fewer words; ties go to the runs, then to fewer of them, then to more parts. Not safe for several
+ * threads; nobody may change the sets that are returned.
  */
 final class YearPhrases {
     private static final String YEAR = Choices.YEAR;
@@ -25,7 +28,14 @@ final class YearPhrases {
     private record Runs(List<int[]> ends, BitSet members, int words) {
     }
 
+    /** What was asked for: the runs of some years come in many conditions. */
+    private record Asked(BitSet must, BitSet may) {
+    }
+
+    private static final int MOST_KNOWN = 4_096;
+
     private final YearParts parts;
+    private final Map<Asked, Phrase> known = new HashMap<>();
 
     YearPhrases(YearParts parts) {
         this.parts = parts;
@@ -33,6 +43,18 @@ final class YearPhrases {
 
     /** Returns the cheapest words for a set that holds all of one, not empty, and none outside another, not full. */
     Phrase cheapest(BitSet must, BitSet may) {
+        Phrase same = known.get(new Asked(must, may));
+        if (same == null) {
+            if (known.size() >= MOST_KNOWN) {
+                known.clear();
+            }
+            same = found(must, may);
+            known.put(new Asked((BitSet) must.clone(), (BitSet) may.clone()), same);
+        }
+        return same;
+    }
+
+    private Phrase found(BitSet must, BitSet may) {
         Runs runs = runs(must, may);
         Phrase others = others(complement(may), complement(must));
         return runs.words() <= others.words()
