@@ -29,7 +29,7 @@ sources=$tree/bundles/org.loomwright.cli/src
 mkdir -p "$sources" "$tree/releng/org.loomwright.headless/src" "$tree/.mvn" "$work/tools" "$work/cache"
 cp "$top/loomwright" "$tree/"
 cp "$top/releng/toolchain.sh" "$tree/releng/"
-cp "$top/releng/org.loomwright.headless/src/Assemble.java" "$tree/releng/org.loomwright.headless/src/"
+cp "$top"/releng/org.loomwright.headless/src/*.java "$tree/releng/org.loomwright.headless/src/"
 : > "$tree/pom.xml"
 
 write_main() { # write_main WORD: the command line answers with WORD
@@ -45,7 +45,56 @@ public final class Main {
         if (arguments.length > 0 && arguments[0].equals("flags")) {
             System.out.println(java.lang.management.ManagementFactory.getRuntimeMXBean().getInputArguments());
         }
+        if (arguments.length > 0 && arguments[0].equals("shapes")) {
+            shapes(arguments.length);
+        }
         System.out.println("$1 " + String.join("|", arguments));
+    }
+
+    private record Size(int count, double mass, String name, long[] cells) {
+    }
+
+    private final int held;
+
+    private Main(int held) {
+        this.held = held;
+    }
+
+    private int plus(int more) {
+        return held + more;
+    }
+
+    private static String sort(Object thing) {
+        return switch (thing) {
+            case null -> "nothing";
+            case Size size when size.count() > 1 -> "sizes " + size.name();
+            case Size size -> "a size " + size.name();
+            case Integer number -> "number " + number;
+            case int[] numbers -> "numbers " + numbers.length;
+            default -> "other";
+        };
+    }
+
+    private static void shapes(int count) {
+        Size one = new Size(count, 0.5, "a", null);
+        java.util.List<Object> things = new java.util.ArrayList<>(java.util.List.of(one, new Size(2, -0.0, "b", null), 7,
+                new int[2], "word", new Size(count, 0.5, new String("a"), null)));
+        things.add(null);
+        for (Object thing : things) {
+            System.out.println(sort(thing) + " " + one.equals(thing) + " " + (thing instanceof Size ? thing.hashCode() : 0));
+        }
+        System.out.println(new Size(2, 0.0, "b", null).equals(things.get(1)));
+        java.util.function.IntFunction<Main> maker = Main::new;
+        java.util.function.Function<Integer, Integer> boxed = maker.apply(count)::plus;
+        java.util.function.ToLongFunction<String> length = word -> word.length() + (long) count;
+        java.util.function.BiFunction<Integer, Integer, Integer> most = Math::max;
+        java.util.function.Supplier<int[]> numbers = () -> new int[count];
+        java.util.function.Supplier<Object> number = things::size;
+        java.util.function.Consumer<String> added = things::add;
+        added.accept("more");
+        System.out.println(boxed.apply(4) + " " + length.applyAsLong("four") + " " + most.apply(2, 3) + " "
+                + numbers.get().length + " " + number.get() + " "
+                + things.stream().filter(Integer.class::isInstance).map(Integer.class::cast).mapToInt(each -> each).sum());
     }
 }
 EOF
@@ -66,8 +115,8 @@ rm -rf "$work/classes" && mkdir "$work/classes"
 "$jdk/bin/javac" -d "$work/classes" "$sources/org/loomwright/cli/Main.java"
 "$jdk/bin/jar" cf "$work/org.loomwright.cli-1.jar" -C "$work/classes" .
 echo "$work/org.loomwright.cli-1.jar" > "$work/jars.txt"
-"$jdk/bin/java" -cp "$top/releng/org.loomwright.headless/target/tools/asm.jar" \
-    "$tree/releng/org.loomwright.headless/src/Assemble.java" "$work/jars.txt" "$home" "\$began"
+tools=$top/releng/org.loomwright.headless/target/tools
+"$jdk/bin/java" -cp "\$tools/asm.jar:\$tools" Assemble "$work/jars.txt" "$home" "\$began"
 EOF
 chmod +x "$work/tools/mvn"
 
@@ -78,7 +127,7 @@ calls() { if [ -f "$work/maven-calls" ]; then wc -l < "$work/maven-calls"; else 
 write_main one
 touch -d '1 hour ago' "$sources/org/loomwright/cli/Main.java" "$sources/org/loomwright/cli" "$sources/org/loomwright" \
     "$sources/org" "$sources" "$tree/pom.xml" "$tree/.mvn" "$tree/releng/org.loomwright.headless/src" \
-    "$tree/releng/org.loomwright.headless/src/Assemble.java"
+    "$tree"/releng/org.loomwright.headless/src/*.java
 
 first_run() {
     loom check 'two words' && [ "$(cat "$work/out")" = 'one check|two words' ] && [ "$(calls)" -eq 1 ] \
@@ -88,6 +137,14 @@ check 'the first run builds, says so, and passes arguments on' first_run
 
 second_run() { loom check && [ "$(cat "$work/out")" = 'one check' ] && [ "$(calls)" -eq 1 ] && [ ! -s "$work/err" ]; }
 check 'a second run builds nothing and says nothing' second_run
+
+written_out() {
+    loom shapes && "$jdk/bin/java" -cp "$work/classes" org.loomwright.cli.Main shapes > "$work/shapes" \
+        && cmp -s "$work/shapes" "$work/out" && [ "$(wc -l < "$work/out")" -eq 10 ] \
+        && "$jdk/bin/javap" -p -c -cp "$home/lib/org.loomwright.cli.jar" org.loomwright.cli.Main > "$work/code" \
+        && grep -q 'Main\$\$' "$work/code" && ! grep -q 'Dynamic.*\(typeSwitch\|apply\|accept\):' "$work/code"
+}
+check 'lambdas, records and switches over types are written out, and do the same' written_out
 
 other_folder() { (cd / && loom check) && [ "$(cat "$work/out")" = 'one check' ]; }
 check 'it runs from any folder' other_folder

@@ -43,6 +43,7 @@ import org.objectweb.asm.Opcodes;
  */
 public final class Assemble {
 
+    private static final String CLASS = ".class";
     private static final Pattern SIGNATURE = Pattern.compile("META-INF/[^/]+\\.(SF|RSA|DSA|EC)");
     private static final List<String> KEPT = List.of("Manifest-Version", "Multi-Release", "Bundle-Version",
             "Implementation-Version");
@@ -101,24 +102,41 @@ public final class Assemble {
     }
 
     private static void strip(Path signed, Path to, Modern modern) throws IOException {
+        boolean ours = signed.getFileName().toString().startsWith("org.loomwright.");
         try (ZipFile from = new ZipFile(signed.toFile());
                 OutputStream file = Files.newOutputStream(to);
                 ZipOutputStream out = new ZipOutputStream(file)) {
+            Plain plain = new Plain();
+            long time = 0;
+            Map<ZipEntry, byte[]> kept = new LinkedHashMap<>();
             for (Enumeration<? extends ZipEntry> entries = from.entries(); entries.hasMoreElements();) {
                 ZipEntry entry = entries.nextElement();
                 if (SIGNATURE.matcher(entry.getName()).matches() || entry.isDirectory()) {
                     continue;
                 }
-                ZipEntry copy = new ZipEntry(entry.getName());
-                copy.setTime(entry.getTime());
-                out.putNextEntry(copy);
                 try (InputStream in = from.getInputStream(entry)) {
-                    out.write(entry.getName().equals(JarFile.MANIFEST_NAME) ? brief(in)
-                            : entry.getName().endsWith(".class") ? modern.form(in.readAllBytes()) : in.readAllBytes());
+                    kept.put(entry, entry.getName().equals(JarFile.MANIFEST_NAME) ? brief(in)
+                            : !entry.getName().endsWith(CLASS) ? in.readAllBytes()
+                            : ours ? plain.form(in.readAllBytes()) : modern.form(in.readAllBytes()));
                 }
-                out.closeEntry();
+            }
+            for (Map.Entry<ZipEntry, byte[]> each : kept.entrySet()) {
+                write(out, each.getKey().getName(), each.getKey().getTime(), plain.host(each.getKey().getName(),
+                        each.getValue()));
+                time = each.getKey().getTime();
+            }
+            for (Map.Entry<String, byte[]> each : plain.made().entrySet()) {
+                write(out, each.getKey() + CLASS, time, each.getValue());
             }
         }
+    }
+
+    private static void write(ZipOutputStream out, String name, long time, byte[] content) throws IOException {
+        ZipEntry entry = new ZipEntry(name);
+        entry.setTime(time);
+        out.putNextEntry(entry);
+        out.write(content);
+        out.closeEntry();
     }
 
     /** What a manifest says of the form of the jar and of its version. */
