@@ -77,30 +77,49 @@ public final class Connections {
 
     /** Returns where the current of the insulated pole can get to from the sources that pass a test. */
     public Reach fed(Predicate<Supply> wanted, Predicate<Edge> passes) {
-        Map<Point, Condition> starts = new LinkedHashMap<>();
+        return Reach.from(this, live(wanted), edge -> !edge.isGround() && passes.test(edge));
+    }
+
+    private Map<Point, Condition> live(Predicate<Supply> wanted) {
+        Map<Point, Condition> live = new LinkedHashMap<>();
         for (Supply supply : supplies) {
             if (wanted.test(supply)) {
-                supply.live().forEach(pin -> starts.merge(pin, supply.when(), Condition::or));
+                supply.live().forEach(pin -> live.merge(pin, supply.when(), Condition::or));
             }
         }
-        return Reach.from(this, starts, edge -> !edge.isGround() && passes.test(edge));
+        return live;
     }
 
     /**
      * Returns in which of some vehicles a source can feed a point, by edges that pass a test. The same as to ask
-     * {@link #fed} about the point, but the effort is that of what is connected with it in these vehicles.
+     * {@link #fed} about the point, but the effort is that of what is connected with it in these vehicles, and ends
+     * with the source of the last one.
      */
     public Condition feeds(Point point, Condition within, Predicate<Supply> wanted, Predicate<Edge> passes) {
-        Reach near = Reach.from(this, Map.of(point, within), edge -> !edge.isGround() && passes.test(edge));
-        Condition feeds = within.vehicles().none();
-        for (Supply supply : supplies) {
-            if (wanted.test(supply)) {
-                for (Point pin : supply.live()) {
-                    feeds = feeds.or(near.at(pin).and(supply.when()));
-                }
-            }
+        Feeding feeding = new Feeding(live(wanted), within);
+        Reach.from(this, Map.of(point, within), edge -> !edge.isGround() && passes.test(edge), feeding::enough);
+        return feeding.feeds;
+    }
+
+    /** Until a source is found for each vehicle. */
+    private static final class Feeding {
+        private final Map<Point, Condition> live;
+        private final Condition within;
+        private Condition feeds;
+
+        Feeding(Map<Point, Condition> live, Condition within) {
+            this.live = live;
+            this.within = within;
+            this.feeds = within.vehicles().none();
         }
-        return feeds;
+
+        boolean enough(Point point, Condition reached) {
+            Condition there = live.get(point);
+            if (there != null) {
+                feeds = feeds.or(reached.and(there));
+            }
+            return feeds.equals(within);
+        }
     }
 
     /** Returns what is connected with some points by edges that pass a test. */

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import org.loomwright.condition.Condition;
 
@@ -29,6 +30,16 @@ public final class Reach {
 
     /** Follows the edges that pass a test, from the starting points on. */
     static Reach from(Connections connections, Map<Point, Condition> starts, Predicate<Edge> passes) {
+        return from(connections, starts, passes, (point, added) -> false);
+    }
+
+    /**
+     * Follows the edges that pass a test, until that is enough.
+     *
+     * @param enough told of each point, and of the vehicles in which it is now known to be reached
+     */
+    static Reach from(Connections connections, Map<Point, Condition> starts, Predicate<Edge> passes,
+            BiPredicate<Point, Condition> enough) {
         Condition none = connections.fitment().platform().vehicles().none();
         Map<Point, Condition> reached = new LinkedHashMap<>();
         Map<Point, Condition> fresh = new LinkedHashMap<>();
@@ -47,13 +58,20 @@ public final class Reach {
             queued.remove(point);
             Condition added = fresh.remove(point);
             reached.merge(point, added, Condition::or);
+            if (enough.test(point, added)) {
+                break;
+            }
             for (Edge edge : connections.edgesAt(point)) {
                 if (!passes.test(edge)) {
                     continue;
                 }
                 steps++;
                 Point next = edge.other(point);
-                Condition more = added.and(edge.when()).minus(reached.getOrDefault(next, none));
+                Condition before = reached.getOrDefault(next, none);
+                if (before.equals(added)) {
+                    continue; // mostly the way that it came
+                }
+                Condition more = added.and(edge.when()).minus(before);
                 if (!more.isNever()) {
                     fresh.merge(next, more, Condition::or);
                     if (queued.add(next)) {
