@@ -2,6 +2,7 @@
 package org.loomwright.sheets;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +13,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.Progress;
 import org.loomwright.sheets.compose.Composer;
@@ -34,6 +36,10 @@ import org.loomwright.sheets.write.XlsxWriter;
  * memory. Safe for use by several threads; equal input gives equal bytes, whatever the number of threads.
  */
 public final class PrintedSheets implements SheetEngine {
+
+    /** What takes longest is begun first, the last of these before all others. */
+    private static final List<SheetKind> LONGEST = List.of(SheetKind.INSTALLATION, SheetKind.FORMBOARD,
+            SheetKind.CIRCUITS);
 
     private final int threads;
 
@@ -96,12 +102,16 @@ public final class PrintedSheets implements SheetEngine {
     /** Does jobs, each thread with a press of its own; the results are in the order of the jobs. */
     private List<Printed> all(List<Job> jobs, Order order, SheetChoice choice, Cancel cancel, Progress progress) {
         Printed[] results = new Printed[jobs.size()];
+        List<Integer> turns = IntStream.range(0, results.length).boxed()
+                .sorted(Comparator.comparing(each -> LONGEST.indexOf(jobs.get(each).kind()),
+                        Comparator.reverseOrder())).toList();
         AtomicInteger next = new AtomicInteger();
         Runnable worker = () -> {
             Press press = null;
-            for (int i = next.getAndIncrement(); i < results.length; i = next.getAndIncrement()) {
+            for (int done = next.getAndIncrement(); done < results.length; done = next.getAndIncrement()) {
+                int i = turns.get(done);
                 cancel.check();
-                progress.report("printing the " + jobs.get(i).kind().word().replace('-', ' '), i, results.length);
+                progress.report("printing the " + jobs.get(i).kind().word().replace('-', ' '), done, results.length);
                 press = press == null ? new Press(order, choice) : press;
                 results[i] = jobs.get(i).work().apply(press);
             }

@@ -114,12 +114,18 @@ final class Folding {
         return across ? new Drawing(length, bottom - top, moved) : new Drawing(bottom - top, length, moved);
     }
 
+    /** A mark and how far it reaches along the way that is cut, in mm. */
+    private record Reach(Mark mark, double low, double high) {
+    }
+
     /** The place that the fewest wires cross, of those the last; negative when something else is everywhere. */
     private double place(Drawing drawing, boolean across, double most) {
+        List<Reach> reaches = drawing.marks().stream().map(each -> new Reach(each, low(each, across),
+                high(each, across))).toList();
         double best = -1;
         double least = Double.MAX_VALUE;
-        for (double at = most; at > Math.max(MARGIN + 2, most * LEAST); at -= STEP) {
-            if (free(drawing, across, at)) {
+        for (double at = most; at > Math.max(MARGIN + 2, most * LEAST) && most - at < least; at -= STEP) {
+            if (free(reaches, across, at)) {
                 double cost = crossings(drawing, across, at).size() * PRICE + most - at;
                 if (cost < least) {
                     least = cost;
@@ -130,10 +136,10 @@ final class Folding {
         return best;
     }
 
-    private boolean free(Drawing drawing, boolean across, double at) {
-        for (Mark mark : drawing.marks()) {
-            boolean near = low(mark, across) < at + CLEAR && high(mark, across) > at - CLEAR;
-            if (near && !(mark instanceof Mark.Stroke stroke && straight(stroke, across, at))) {
+    private static boolean free(List<Reach> reaches, boolean across, double at) {
+        for (Reach each : reaches) {
+            boolean near = each.low() < at + CLEAR && each.high() > at - CLEAR;
+            if (near && !(each.mark() instanceof Mark.Stroke stroke && straight(stroke, across, at))) {
                 return false;
             }
         }

@@ -4,6 +4,7 @@ package org.loomwright.sheets.page;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import org.apache.fontbox.ttf.CmapLookup;
@@ -23,6 +24,7 @@ public final class Typeface {
     private static final String FOLDER = "fonts/";
     /** Takes the place of a character that the fonts do not have. */
     private static final char MISSING = '?';
+    private static final int OFTEN = 128;
 
     private final Weight regular = new Weight("LiberationSans-Regular.ttf");
     private final Weight strong = new Weight("LiberationSans-Bold.ttf");
@@ -32,6 +34,8 @@ public final class Typeface {
         private final CmapLookup characters;
         private final TrueTypeFont font;
         private final double unit;
+        /** Of what is written most; -1 where nobody has asked yet. */
+        private final int[] often = new int[OFTEN];
         private final Map<Integer, Integer> widths = new HashMap<>();
 
         Weight(String file) {
@@ -39,6 +43,7 @@ public final class Typeface {
                 font = new TTFParser().parse(RandomAccessReadBuffer.createBufferFromStream(in));
                 characters = font.getUnicodeCmapLookup();
                 unit = font.getUnitsPerEm();
+                Arrays.fill(often, -1);
             } catch (IOException e) {
                 throw new UncheckedIOException("the font " + file + " cannot be read", e);
             }
@@ -49,13 +54,21 @@ public final class Typeface {
         }
 
         int width(int character) {
-            return widths.computeIfAbsent(character, each -> {
-                try {
-                    return font.getAdvanceWidth(characters.getGlyphId(each));
-                } catch (IOException e) {
-                    throw new UncheckedIOException(e);
-                }
-            });
+            if (character >= OFTEN) {
+                return widths.computeIfAbsent(character, this::advance);
+            }
+            if (often[character] < 0) {
+                often[character] = advance(character);
+            }
+            return often[character];
+        }
+
+        private int advance(int character) {
+            try {
+                return font.getAdvanceWidth(characters.getGlyphId(character));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
         }
     }
 
@@ -67,6 +80,13 @@ public final class Typeface {
 
     /** The text with a question mark for every character that cannot be printed, and blanks for breaks and tabs. */
     public String printable(String text) {
+        int plain = 0;
+        while (plain < text.length() && text.charAt(plain) >= ' ' && text.charAt(plain) <= '~') {
+            plain++;
+        }
+        if (plain == text.length()) {
+            return text;
+        }
         StringBuilder result = new StringBuilder(text.length());
         text.codePoints().forEach(each -> {
             if (Character.isWhitespace(each) || each == '\u00a0') {
@@ -83,7 +103,10 @@ public final class Typeface {
     /** Width of a printable text in mm. */
     public double width(String text, double points, boolean bold) {
         Weight weight = bold ? strong : regular;
-        long sum = text.codePoints().mapToLong(weight::width).sum();
+        long sum = 0;
+        for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+            sum += weight.width(text.codePointAt(i));
+        }
         return sum / weight.unit * points * POINT;
     }
 }

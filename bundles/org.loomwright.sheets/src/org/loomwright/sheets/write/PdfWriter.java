@@ -51,7 +51,9 @@ public final class PdfWriter {
 
     private static TrueTypeFont read(boolean bold) {
         try (InputStream in = Typeface.open(bold)) {
-            return new TTFParser().parse(RandomAccessReadBuffer.createBufferFromStream(in));
+            TrueTypeFont font = new TTFParser().parse(RandomAccessReadBuffer.createBufferFromStream(in));
+            font.setEnableGsub(false); // a ligature would be of another width than was measured
+            return font;
         } catch (IOException e) {
             throw new UncheckedIOException("a font cannot be read", e);
         }
