@@ -20,6 +20,7 @@ import org.loomwright.harness.link.NaturalOrder;
 import org.loomwright.harness.link.Node;
 import org.loomwright.harness.link.WireView;
 import org.loomwright.harness.link.WiringView;
+import org.loomwright.rules.Finding;
 import org.loomwright.sheets.content.Jumper;
 import org.loomwright.sheets.content.LaidHarness;
 import org.loomwright.sheets.content.Order;
@@ -137,6 +138,7 @@ final class ApplicationSheet {
             return "not judged";
         }
         Set<String> failures = new TreeSet<>(new NaturalOrder());
+        Set<String> accepted = new TreeSet<>(new NaturalOrder());
         Set<String> longer = new TreeSet<>(new NaturalOrder());
         boolean open = false;
         for (int row = 0; row < report.problem().rows().size(); row++) {
@@ -146,7 +148,9 @@ final class ApplicationSheet {
                     each.branches().contains(branch) && vehicles.implies(each.when()))) {
                 longer.add(branch);
             } else if (status.filter(FitStatus::isFailure).isPresent()) {
-                failures.add(branch + " " + status.get().words());
+                String what = branch + " " + status.get().words();
+                Optional<String> reason = acceptance(harness.name() + ":" + branch, rule(status.get()), vehicles);
+                reason.ifPresentOrElse(each -> accepted.add(what + " (" + each + ")"), () -> failures.add(what));
             }
             open |= status.filter(each -> each == FitStatus.NOT_PROVED).isPresent();
         }
@@ -156,7 +160,28 @@ final class ApplicationSheet {
         if (!longer.isEmpty()) {
             return "covered with a jumper on " + String.join(", ", longer);
         }
-        return open || report.problem().unjudged().contains(drawing) ? "covered; fit not proved" : "covered";
+        String covered = open || report.problem().unjudged().contains(drawing) ? "covered; fit not proved" : "covered";
+        return accepted.isEmpty() ? covered : covered + "; accepted: " + String.join(", ", accepted);
+    }
+
+    /** The rule that objects to a branch that does not fit. */
+    private static String rule(FitStatus status) {
+        return switch (status) {
+            case TOO_LONG -> "excess-too-great";
+            case DOUBLES_BACK -> "runs-back-too-far";
+            case TOO_LONG_TO_PARK -> "too-long-to-park";
+            default -> "place-not-reached";
+        };
+    }
+
+    /** Why somebody accepted what a rule says of a branch in some vehicles; empty where nobody did for all of them. */
+    private Optional<String> acceptance(String element, String rule, Condition vehicles) {
+        List<Finding> said = order.findings().stream().filter(each -> each.rule().equals(rule)
+                && each.element().equals(element) && each.affected().flatMap(Finding.Affected::condition)
+                .filter(when -> when.excludes(vehicles)).isEmpty()).toList();
+        return said.isEmpty() || said.stream().anyMatch(each -> each.acceptance().isEmpty()) ? Optional.empty()
+                : Optional.of(String.join("; ", new TreeSet<>(said.stream()
+                        .map(each -> each.acceptance().orElseThrow().reason()).toList())));
     }
 
     private void addOns() {
