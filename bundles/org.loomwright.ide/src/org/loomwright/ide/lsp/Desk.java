@@ -19,6 +19,7 @@ import org.loomwright.quantity.Cancelled;
 final class Desk implements AutoCloseable {
 
     private volatile Workspace workspace;
+    private volatile boolean closed;
 
     void open(Workspace opened) {
         workspace = opened;
@@ -28,17 +29,29 @@ final class Desk implements AutoCloseable {
         return Optional.ofNullable(workspace);
     }
 
+    /** Why nothing can be asked, before the client has greeted and after it took leave. */
+    private <T> CompletableFuture<T> refusal() {
+        return CompletableFuture.failedFuture(new ResponseErrorException(closed
+                ? new ResponseError(ResponseErrorCode.InvalidRequest, "the server was shut down", null)
+                : new ResponseError(ResponseErrorCode.ServerNotInitialized, "initialize comes first", null)));
+    }
+
     /** An answer about a file; {@code none} for one that is no file. */
     <T> CompletableFuture<T> ask(Optional<Path> file, T none, Question<T> question) {
         Workspace asked = workspace;
-        return file.isEmpty() || asked == null ? CompletableFuture.completedFuture(none)
-                : answer(asked.ask(file.get(), question));
+        if (asked == null) {
+            return refusal();
+        }
+        return file.isEmpty() ? CompletableFuture.completedFuture(none) : answer(asked.ask(file.get(), question));
     }
 
     /** Answers of all projects, in one list. */
     <T> CompletableFuture<List<T>> askAll(Question<List<T>> question) {
         Workspace asked = workspace;
-        List<CompletableFuture<List<T>>> answers = asked == null ? List.of() : asked.askAll(question);
+        if (asked == null) {
+            return refusal();
+        }
+        List<CompletableFuture<List<T>>> answers = asked.askAll(question);
         return answer(CompletableFuture.allOf(answers.toArray(CompletableFuture[]::new)).thenApply(done -> {
             List<T> all = new ArrayList<>();
             answers.forEach(each -> all.addAll(each.join()));
@@ -65,17 +78,17 @@ final class Desk implements AutoCloseable {
             case CancellationException gone -> new ResponseError(ResponseErrorCode.RequestCancelled, "cancelled", null);
             case Cancelled changed -> new ResponseError(ResponseErrorCode.ContentModified,
                     "the text changed meanwhile", null);
-            default -> new ResponseError(ResponseErrorCode.InternalError, "a fault of Loomwright ("
-                    + cause.getClass().getSimpleName() + ")", null);
+            default -> Sense.fault(cause);
         };
     }
 
     @Override
     public void close() {
-        Workspace closed = workspace;
+        Workspace last = workspace;
+        closed = true;
         workspace = null;
-        if (closed != null) {
-            closed.close();
+        if (last != null) {
+            last.close();
         }
     }
 }

@@ -28,7 +28,10 @@ import org.eclipse.lsp4j.TextDocumentSyncOptions;
 import org.eclipse.lsp4j.WorkspaceFolder;
 import org.eclipse.lsp4j.WorkspaceFoldersOptions;
 import org.eclipse.lsp4j.WorkspaceServerCapabilities;
+import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
+import org.eclipse.lsp4j.jsonrpc.messages.ResponseError;
+import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
 import org.eclipse.lsp4j.services.LanguageClient;
 import org.eclipse.lsp4j.services.LanguageServer;
 import org.eclipse.lsp4j.services.TextDocumentService;
@@ -76,6 +79,10 @@ final class LoomServer implements LanguageServer, AutoCloseable {
 
     @Override
     public CompletableFuture<InitializeResult> initialize(InitializeParams params) {
+        if (desk.workspace().isPresent() || shutDown) {
+            throw new ResponseErrorException(new ResponseError(ResponseErrorCode.InvalidRequest,
+                    "the server was initialized before", null));
+        }
         Workspace workspace = new Workspace(reader.get(), engine.get(), settings, pace, new Telling(client, uris,
                 showsProgress(params) ? Optional.of(new Progresses(client, pace.pause().multipliedBy(2)))
                         : Optional.empty(), asksForInlaysAgain(params)));

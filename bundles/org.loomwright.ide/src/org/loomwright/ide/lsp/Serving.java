@@ -72,7 +72,7 @@ public final class Serving {
         try (LoomServer server = new LoomServer(reader, engine, settings, pace, version, exit)) {
             Launcher<LanguageClient> launcher = new Launcher.Builder<LanguageClient>().setLocalService(server)
                     .setRemoteInterface(LanguageClient.class).setInput(input).setOutput(out)
-                    .setExecutorService(threads).create();
+                    .setExecutorService(threads).wrapMessages(Sense::of).setExceptionHandler(Sense::error).create();
             server.connect(launcher.getRemoteProxy());
             Future<Void> listening = launcher.startListening();
             CompletableFuture<Optional<String>> closed = CompletableFuture.supplyAsync(() -> await(listening),
