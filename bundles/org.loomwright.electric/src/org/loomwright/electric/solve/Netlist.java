@@ -45,6 +45,7 @@ public record Netlist(int nodes, List<Branch> branches, List<Double> held) {
     public static final class Builder {
         private final List<Branch> branches = new ArrayList<>();
         private double[] held = new double[0];
+        private int nodes;
 
         private Builder() {
         }
@@ -69,16 +70,17 @@ public record Netlist(int nodes, List<Branch> branches, List<Double> held) {
         }
 
         private void reach(int node) {
-            int before = held.length;
-            if (node >= before) {
-                held = Arrays.copyOf(held, node + 1);
+            if (node >= held.length) {
+                int before = held.length;
+                held = Arrays.copyOf(held, Math.max(16, 2 * node));
                 Arrays.fill(held, before, held.length, Double.NaN);
             }
+            nodes = Math.max(nodes, node + 1);
         }
 
         /** Returns the network. */
         public Netlist build() {
-            return new Netlist(held.length, branches, Arrays.stream(held).boxed().toList());
+            return new Netlist(nodes, branches, Arrays.stream(held, 0, nodes).boxed().toList());
         }
     }
 }

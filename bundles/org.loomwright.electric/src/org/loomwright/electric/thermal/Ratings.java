@@ -37,10 +37,13 @@ public final class Ratings {
     private final Schematic schematic;
     private final Ampacity ampacity;
     private final Map<Integer, Around> around = new HashMap<>();
-    private final Map<Integer, Optional<Allowance>> free = new HashMap<>();
+    /** By piece, what it may carry with so many wires in its bundle. */
+    private final Map<Integer, Map<Integer, Optional<Allowance>>> allowances = new HashMap<>();
     private final Map<WireView, Set<Integer>> piecesOf = new IdentityHashMap<>();
     private final Map<WireView, List<Stretch>> stretches = new IdentityHashMap<>();
     private final Map<Section, List<Section.Occupant>> inside = new IdentityHashMap<>();
+    /** How many wires of other networks there are in a section, by when they are there. */
+    private final Map<Section, Map<Condition, Integer>> strangers = new IdentityHashMap<>();
     private final Map<Condition, Map<Section, Integer>> outside = new IdentityHashMap<>();
     private final Map<Condition, Map<Condition, Boolean>> there = new IdentityHashMap<>();
     private final Map<Section, Integer> counts = new IdentityHashMap<>();
@@ -96,10 +99,15 @@ public final class Ratings {
 
     /** Returns what a wire may carry alone in free air at its ambient; empty for a size outside of the table. */
     public Optional<Allowance> free(Piece piece) {
-        return free.computeIfAbsent(piece.index(), key -> allowed(piece, 1));
+        return allowed(piece, 1);
     }
 
     private Optional<Allowance> allowed(Piece piece, int wires) {
+        return allowances.computeIfAbsent(piece.index(), key -> new HashMap<>()).computeIfAbsent(wires,
+                key -> computed(piece, wires));
+    }
+
+    private Optional<Allowance> computed(Piece piece, int wires) {
         return piece.model() instanceof Model.Copper copper && piece.subject().wire().isPresent()
                 ? ampacity.allowed(copper.size(), around(piece).classC().orElse(CLASS), ambient(piece), wires)
                 : Optional.empty();
@@ -151,8 +159,7 @@ public final class Ratings {
 
     private int count(Section section) {
         int count = others.isEmpty() ? 0 : outside.computeIfAbsent(vehicles, key -> new IdentityHashMap<>())
-                .computeIfAbsent(section, key -> (int) key.wires().stream().filter(each -> others.contains(each.wire())
-                        && isThere(each.when())).count());
+                .computeIfAbsent(section, this::outside);
         for (Section.Occupant each : inside.computeIfAbsent(section, key -> key.wires().stream()
                 .filter(one -> piecesOf.containsKey(one.wire())).toList())) {
             if (carries(each.wire()) && isThere(each.when())) {
@@ -160,6 +167,24 @@ public final class Ratings {
             }
         }
         return count;
+    }
+
+    private int outside(Section section) {
+        int count = 0;
+        for (Map.Entry<Condition, Integer> each : strangers.computeIfAbsent(section, this::strangers).entrySet()) {
+            count += isThere(each.getKey()) ? each.getValue() : 0;
+        }
+        return count;
+    }
+
+    private Map<Condition, Integer> strangers(Section section) {
+        Map<Condition, Integer> strangers = new IdentityHashMap<>();
+        for (Section.Occupant each : section.wires()) {
+            if (others.contains(each.wire())) {
+                strangers.merge(each.when(), 1, Integer::sum);
+            }
+        }
+        return strangers;
     }
 
     private boolean carries(WireView wire) {

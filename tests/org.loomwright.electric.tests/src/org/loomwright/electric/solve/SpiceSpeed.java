@@ -19,7 +19,7 @@ import java.util.regex.Pattern;
  * the first, which is printed. Both solve one network many times before they go on to the next. Reading counts for
  * neither: a run of ngspice that reads all and solves nothing is taken off one that solves each many times. An
  * {@code op} also prepares a table of results and looks at the memory; a second figure for ngspice leaves that out, by
- * taking off what as many {@code op} of three resistors cost, which favours it. Ours is measured from the network as a
+ * taking off what as many {@code op} of two resistors cost, which favours it. Ours is measured from the network as a
  * list of elements to all potentials, currents and the residual, once with a solver for each solve, so that nothing is
  * kept, and once with one for all, which keeps the order of elimination.
  */
