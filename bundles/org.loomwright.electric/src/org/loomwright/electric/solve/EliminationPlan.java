@@ -182,6 +182,16 @@ final class EliminationPlan {
         return true;
     }
 
+    /** Passes on the shares of other currents after {@link #eliminate}, which has left its values and inverses. */
+    void forward(int start, int end, double[] values, double[] currents, double[] inverse) {
+        for (int at = start; at < end; at++) {
+            double each = currents[at] * inverse[at];
+            for (int i = begin[at]; i < begin[at + 1]; i++) {
+                currents[around[i]] += values[links[i]] * each;
+            }
+        }
+    }
+
     /** Finds the potentials in V of some places from those of their neighbours, which come after. */
     void substitute(int start, int end, double[] values, double[] currents, double[] inverse, double[] potentials) {
         for (int at = end - 1; at >= start; at--) {

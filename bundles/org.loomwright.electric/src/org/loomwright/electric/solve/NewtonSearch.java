@@ -4,7 +4,8 @@ package org.loomwright.electric.solve;
 /** The search for one operating point. */
 final class NewtonSearch {
 
-    private static final double ENOUGH = 1e-11;
+    /** A search goes on until currents at a node sum to less than this, in A. */
+    static final double ENOUGH = 1e-11;
     private static final int MOST_STEPS = 200;
     private static final int MOST_HALVINGS = 40;
     private static final double FLAT = 0.05;
@@ -50,7 +51,7 @@ final class NewtonSearch {
         if (steps == 0) {
             equations.evaluate(now.at, now.volts, now.amps, now.slopes);
         }
-        return equations.outcome(now.at, now.amps, steps);
+        return equations.outcome(now.at, now.amps, now.slopes, steps);
     }
 
     /** Returns how often an element was evaluated, for tests that guard growth. */

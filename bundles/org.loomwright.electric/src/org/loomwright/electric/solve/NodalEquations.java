@@ -36,6 +36,7 @@ final class NodalEquations {
     /** By place: potentials in V that are held, and 0. */
     private final double[] fixed;
     private final boolean sound;
+    private boolean factored;
 
     /** Puts in the conductors of a network; the function gives a plan for its shape. */
     NodalEquations(Netlist netlist, Function<EliminationPlan.Shape, EliminationPlan> plans) {
@@ -180,7 +181,8 @@ final class NodalEquations {
      */
     boolean step(double[] slopes, double[] backs, double[] into) {
         load(slopes, backs);
-        if (plan.eliminate(start, end, stepValues, stepInjected, inverse)) {
+        factored = plan.eliminate(start, end, stepValues, stepInjected, inverse);
+        if (factored) {
             plan.substitute(start, end, stepValues, stepInjected, inverse, into);
         } else {
             load(slopes, backs);
@@ -210,32 +212,26 @@ final class NodalEquations {
     /**
      * Brings back all nodes, and finds every current and what is left over at each node.
      *
-     * @param at    potentials by place
-     * @param known currents in A of those that are no conductors
+     * @param at     potentials by place
+     * @param known  currents in A of those that are no conductors
+     * @param slopes their derivatives in A/V
      */
-    Outcome outcome(double[] at, double[] known, int steps) {
+    Outcome outcome(double[] at, double[] known, double[] slopes, int steps) {
         plan.substitute(0, start, values, injected, inverse, at);
         double[] currents = new double[from.length];
-        double[] sums = new double[at.length];
         for (int i = 0; i < from.length; i++) {
-            double current = (at[from[i]] - at[to[i]] - source[i]) * conductance[i];
-            currents[i] = current;
-            sums[from[i]] += current;
-            sums[to[i]] -= current;
+            currents[i] = (at[from[i]] - at[to[i]] - source[i]) * conductance[i];
         }
         for (int i = 0; i < count; i++) {
             currents[curved[i]] = known[i];
         }
-        spread(known, sums);
-        double worst = 0;
-        int most = 0;
-        for (int i = 0; i < end; i++) {
-            double left = Math.abs(sums[i]);
-            if (!(left <= worst)) {
-                worst = left;
-                most = i;
-            }
+        double[] sums = sums(currents);
+        if (factored && !(Math.abs(sums[most(sums)]) < NewtonSearch.ENOUGH)) {
+            refine(at, currents, sums, slopes);
+            sums = sums(currents);
         }
+        int most = most(sums);
+        double worst = end == 0 ? 0 : Math.abs(sums[most]);
         int[] places = plan.places();
         double[] byNode = new double[at.length];
         for (int i = 0; i < byNode.length; i++) {
@@ -249,5 +245,54 @@ final class NodalEquations {
             node++;
         }
         return new Outcome.Unsolved(worst, node);
+    }
+
+    /**
+     * Takes away what rounding has left over: a potential of 12 V is known to 1e-15 V, which is too little to tell the
+     * current of a conductor of a microohm. So the differences that are missing, which are as small as that, are found
+     * from the sums, and currents take them in without adding them to potentials before.
+     */
+    private void refine(double[] at, double[] currents, double[] sums, double[] slopes) {
+        double[] rest = new double[at.length];
+        for (int i = 0; i < end; i++) {
+            rest[i] = -sums[i];
+        }
+        plan.forward(0, start, values, rest, inverse);
+        plan.forward(start, end, stepValues, rest, inverse);
+        double[] more = new double[at.length];
+        plan.substitute(start, end, stepValues, rest, inverse, more);
+        plan.substitute(0, start, values, rest, inverse, more);
+        for (int i = 0; i < from.length; i++) {
+            currents[i] += (more[from[i]] - more[to[i]]) * conductance[i];
+        }
+        for (int i = 0; i < count; i++) {
+            currents[curved[i]] += (more[first[i]] - more[second[i]]) * slopes[i];
+        }
+        for (int i = 0; i < end; i++) {
+            at[i] += more[i];
+        }
+    }
+
+    private double[] sums(double[] currents) {
+        double[] sums = new double[fixed.length];
+        for (int i = 0; i < currents.length; i++) {
+            sums[from[i]] += currents[i];
+            sums[to[i]] -= currents[i];
+        }
+        return sums;
+    }
+
+    /** The place that is not held at which most is left over. */
+    private int most(double[] sums) {
+        double worst = 0;
+        int most = 0;
+        for (int i = 0; i < end; i++) {
+            double left = Math.abs(sums[i]);
+            if (!(left <= worst)) {
+                worst = left;
+                most = i;
+            }
+        }
+        return most;
     }
 }

@@ -39,6 +39,23 @@ class NewtonSolverTest {
         assertThrows(IllegalArgumentException.class, () -> new Element.Resistor(Double.NaN));
     }
 
+    /** A potential of 12 V has too few digits to tell the current of a conductor of a microohm or less. */
+    @ParameterizedTest
+    @ValueSource(doubles = {1e-3, 1e-5, 1e-6, 1e-7})
+    void shortThickConductorsCarryWhatFlowsThroughThem(double ohms) {
+        Netlist.Builder builder = Netlist.builder().hold(0, 0).add(1, 0, new Element.Battery(12.6, 0.01, 0.6));
+        for (int i = 0; i < 8; i++) {
+            builder.resistor(1 + i, 2 + i, ohms * (1 + i));
+        }
+        builder.add(9, 10, new Element.Filament(12.8, 4)).resistor(10, 11, ohms).resistor(11, 0, 3 * ohms)
+                .resistor(5, 11, 1.5);
+        Outcome.Solution solution = solve(builder.build());
+        assertEquals(0, solution.residual(), 1e-11);
+        assertEquals(-solution.currents()[0], solution.currents()[1], 1e-11);
+        assertEquals(solution.currents()[5], new Element.Filament(12.8, 4).current(solution.across(9, 10)), 1e-11);
+        assertEquals(solution.across(5, 11) / 1.5, solution.currents()[12], 1e-11);
+    }
+
     @Test
     void aLoadThatTheFeedCannotSupplyDropsOut() {
         Outcome.Solution solution = solve(Netlist.builder().hold(0, 0).hold(1, 12).resistor(1, 2, 2)

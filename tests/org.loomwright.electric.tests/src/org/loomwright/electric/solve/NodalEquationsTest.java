@@ -44,7 +44,8 @@ class NodalEquationsTest {
             for (int k = 0; k < amps.length; k++) {
                 amps[k] = slopes[k] * volts[k] - backs[k];
             }
-            Outcome.Solution solution = assertInstanceOf(Outcome.Solution.class, equations.outcome(at, amps, 1));
+            Outcome.Solution solution = assertInstanceOf(Outcome.Solution.class,
+                    equations.outcome(at, amps, slopes, 1));
             Whole whole = new Whole(netlist, slopes, backs);
             indefinite += whole.negative ? 1 : 0;
             for (int node = 0; node < netlist.nodes(); node++) {
