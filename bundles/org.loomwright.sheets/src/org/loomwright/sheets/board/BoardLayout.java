@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.loomwright.sheets.document.Point;
 
 /**
@@ -30,6 +31,8 @@ public final class BoardLayout {
     private static final double RISE = 0.6;
     private static final double LESS = 0.8;
     private static final int ARC = 24;
+    /** Shares of the board's width where a trunk turns, and of half its height for branches, tried one by one. */
+    private static final double[] SHARES = {1, 0.85, 0.7, 0.55, 0.4};
     /** How many times wider the columns are made until nothing crosses. */
     private static final double[] SPREADS = {1, 1.4, 2, 3, 4};
 
@@ -64,23 +67,44 @@ public final class BoardLayout {
         if (strands.isEmpty()) {
             return new Board(2 * EDGE, 2 * EDGE, true, Map.of());
         }
-        Board plain = uncrossed(strands, width, height, false);
+        Board plain = plain(strands, width, height);
         if (plain.fits()) {
             return plain;
         }
-        Board folded = uncrossed(strands, width, height, true);
-        return folded.fits() ? folded : plain;
+        for (double turn : SHARES) {
+            for (double room : SHARES) {
+                Optional<Board> folded = folded(strands, width, height, turn, room);
+                if (folded.isPresent()) {
+                    return folded.get();
+                }
+            }
+        }
+        return plain;
     }
 
     /** With columns as narrow as nothing crosses; where that takes too much room, like a fan. */
-    private Board uncrossed(List<Strand> strands, double width, double height, boolean fold) {
+    private Board plain(List<Strand> strands, double width, double height) {
         for (double spread : SPREADS) {
-            Board board = new Attempt(strands, width, height, fold, spread * column).board();
+            Board board = new Attempt(strands, width, height, spread * column).board();
             if (!Crossings.any(board.paths().values())) {
                 return board;
             }
         }
-        return new Attempt(strands, width, height, false, column).fan();
+        return new Attempt(strands, width, height, column).fan();
+    }
+
+    /** Folded, when that fits and nothing crosses. */
+    private Optional<Board> folded(List<Strand> strands, double width, double height, double turn, double room) {
+        for (double spread : SPREADS) {
+            Board board = new Attempt(strands, width, height, true, turn, room, spread * column).board();
+            if (!board.fits()) {
+                return Optional.empty();
+            }
+            if (!Crossings.any(board.paths().values())) {
+                return Optional.of(board);
+            }
+        }
+        return Optional.empty();
     }
 
     /** One try. */
@@ -88,6 +112,8 @@ public final class BoardLayout {
         private final double width;
         private final double height;
         private final boolean fold;
+        private final double turn;
+        private final double room;
         private final double column;
         private final List<Strand> strands;
         private final Map<String, List<Strand>> children = new HashMap<>();
@@ -95,8 +121,15 @@ public final class BoardLayout {
         private final Strand main;
         private final Strand back;
 
-        Attempt(List<Strand> strands, double width, double height, boolean fold, double column) {
+        Attempt(List<Strand> strands, double width, double height, double column) {
+            this(strands, width, height, false, 1, 1, column);
+        }
+
+        Attempt(List<Strand> strands, double width, double height, boolean fold, double turn, double room,
+                double column) {
             this.strands = strands;
+            this.turn = turn;
+            this.room = room;
             this.column = column;
             this.width = width - 2 * EDGE;
             this.height = height - 2 * EDGE;
@@ -149,20 +182,20 @@ public final class BoardLayout {
         /** The trunk in two rows, with no breakout in the bend. */
         private List<Point> hairpin() {
             double bend = Math.PI * radius;
-            double turn = width - radius - 1;
+            double place = turn * width - radius - 1;
             List<Strand> leaving = sorted(main.name());
             for (int i = leaving.size() - 1; i >= 0; i--) {
                 double station = leaving.get(i).station();
-                if (station > turn - 1 && station < turn + bend + 1) {
-                    turn = station - bend - 2;
+                if (station > place - 1 && station < place + bend + 1) {
+                    place = station - bend - 2;
                 }
             }
-            if (turn < radius || main.length() - turn - bend < 0) {
+            if (place < radius || main.length() - place - bend < 0) {
                 return List.of(new Point(0, 0), new Point(main.length(), 0));
             }
             List<Point> path = new ArrayList<>(List.of(new Point(0, 0)));
-            arc(path, new Point(turn, radius), -90, 90);
-            path.add(new Point(turn - left(path, main.length()), 2 * radius));
+            arc(path, new Point(place, radius), -90, 90);
+            path.add(new Point(place - left(path, main.length()), 2 * radius));
             return path;
         }
 
@@ -174,8 +207,8 @@ public final class BoardLayout {
             Shoot shoot = new Shoot(strand);
             List<Strand> leaving = sorted(strand.name());
             if (leaving.isEmpty() && fold) {
-                double room = height / 2 - SLANT - radius - EDGE;
-                shoot.folds = room > 0 ? (int) Math.max(0, Math.ceil((strand.length() - SLANT) / room) - 1) : 0;
+                double reach = room * height / 2 - SLANT - radius - EDGE;
+                shoot.folds = reach > 0 ? (int) Math.max(0, Math.ceil((strand.length() - SLANT) / reach) - 1) : 0;
             }
             // the highest is the nearest, so those from below pass outside
             for (int i = leaving.size() - 1; i >= 0; i--) {

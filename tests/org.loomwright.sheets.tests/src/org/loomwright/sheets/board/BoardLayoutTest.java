@@ -158,4 +158,23 @@ class BoardLayoutTest {
         assertFalse(small.fits());
         assertTrue(small.width() >= 1_000 && small.height() >= 1_900, small.width() + " x " + small.height());
     }
+
+    /** Trunk, stations and branches of the Orrin's rear harness: 3.4 m of trunk and 1.5 m of branch on 8 x 4 ft. */
+    @Test
+    void whereOneFoldDoesNotFitAnotherIsTried() {
+        List<Strand> strands = List.of(new Strand("main", "", 0, 3_385), new Strand("bDoor", "main", 865, 230),
+                new Strand("bRoof", "main", 865, 1_525), new Strand("bFuel", "main", 2_110, 500),
+                new Strand("bTailL", "main", 2_490, 380), new Strand("bStudL", "main", 2_490, 245),
+                new Strand("bGate", "main", 2_490, 615), new Strand("bPlate", "main", 2_910, 420),
+                new Strand("bTow", "main", 2_910, 745), new Strand("bTailR", "main", 3_385, 390),
+                new Strand("bStudR", "main", 3_385, 245));
+        for (double height : List.of(1_220.0, 1_000.0)) {
+            Board board = new BoardLayout(30, 40).lay(strands, 2_440, height);
+            assertTrue(board.fits() && board.width() <= 2_440 && board.height() <= height,
+                    board.width() + " x " + board.height());
+            assertEquals(List.of(), crossings(board.paths()));
+            strands.forEach(each -> assertEquals(each.length(), Board.length(board.paths().get(each.name())), 1e-6,
+                    each.name()));
+        }
+    }
 }
