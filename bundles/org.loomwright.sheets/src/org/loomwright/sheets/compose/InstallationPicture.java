@@ -43,7 +43,7 @@ final class InstallationPicture {
             boolean capped = state.startsWith("CAPPED");
             boolean some = !capped && !state.equals("used");
             marks.add(new Stroke(path, capped ? 0.8 : 1.6, capped ? CAPPED : USED, capped || some ? 2 : 0));
-            room.take(path, 1);
+            room.take(path, 1.8);
         }
         for (Strand strand : boarding.strands()) {
             Point end = boarding.path(strand.name()).getLast();
