@@ -3,6 +3,7 @@ package org.loomwright.sheets;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.sheets.page.Paper;
@@ -22,22 +23,29 @@ public final class SheetsBenchmark {
         for (int round = 1; round <= 3; round++) {
             for (String kit : List.of("frontKit", "rearKit", "engineKit", "flasherKit")) {
                 long start = System.nanoTime();
+                long work = work();
                 int pages = examples.files(orrin, kit, "", SheetChoice.all(Paper.A4)).stream()
                         .mapToInt(SheetFile::pages).sum();
                 double seconds = (System.nanoTime() - start) / 1e9;
-                System.out.printf("round %d, %s: %d pages in %.2f s, %.0f pages a second%n", round, kit, pages,
-                        seconds, pages / seconds);
+                System.out.printf("round %d, %s: %d pages in %.2f s, %.0f pages a second; %.2f s of processors%n",
+                        round, kit, pages, seconds, pages / seconds, (work() - work) / 1e9);
             }
         }
         Path folder = Files.createTempDirectory("board");
         Opened large = examples.text(folder, large());
         long start = System.nanoTime();
+        long work = work();
         int pages = examples.files(large, "large", "", SheetChoice.of(Paper.A3, SheetKind.FORMBOARD)).stream()
                 .mapToInt(SheetFile::pages).sum();
-        System.out.printf("formboard of %d wires on %d branches: %d pages in %.2f s%n", WIRES, BRANCHES, pages,
-                (System.nanoTime() - start) / 1e9);
+        System.out.printf("formboard of %d wires on %d branches: %d pages in %.2f s; %.2f s of processors%n", WIRES,
+                BRANCHES, pages, (System.nanoTime() - start) / 1e9, (work() - work) / 1e9);
         Files.delete(folder.resolve("all.loom"));
         Files.delete(folder);
+    }
+
+    /** What all processors have worked for this program, in ns: the same however busy the machine is. */
+    private static long work() {
+        return ProcessHandle.current().info().totalCpuDuration().orElse(Duration.ZERO).toNanos();
     }
 
     private static String large() {
