@@ -57,6 +57,56 @@ class SheetsSayTest {
         assertFalse(text.contains("rearCoupe"), "the coupe's wiring is not in an estate");
     }
 
+    /** A housing of 34 mm does not pass a bore of 22 mm, one of 12 mm does, and of the third nobody knows. */
+    @Test
+    @Tag("outside")
+    void whatDoesNotPassAnOpeningIsLeftOffUntilItIsThrough() throws Exception {
+        Opened opened = examples.text(folder, """
+                catalogue c {
+                    opening bush "Bush" {
+                        bore 22 mm
+                    }
+                    housing wide "Wide" {
+                        diameter 34 mm
+                        cavities 1
+                    }
+                    housing slim "Slim" {
+                        diameter 12 mm
+                        cavities 1
+                    }
+                }
+                platform p "P" {
+                    place a
+                    place b
+                    place d
+                }
+                harness h "Harness" of p {
+                    datum a
+                    trunk main {
+                        barrier wall at 60 mm
+                        breakout one at 300 mm
+                    }
+                    branch left from one to b 100 mm
+                    branch right from one to d 100 mm
+                    fit bush1 is bush on main at 60 mm
+                    connector A at a is wide
+                    connector B on left is wide
+                    connector C on right is slim
+                    connector D on right
+                    circuit 1 RD {
+                        wire a 1 mm2 from A:1 to B:1
+                    }
+                }
+                """);
+        String text = Outside.text(Examples.write(folder, examples.files(opened, "h", "", SheetChoice.of(Paper.A4,
+                SheetKind.INSTALLATION))).get("h-installation.pdf")).replaceAll("\\s+", " ");
+        assertTrue(text.contains("through wall (60 mm from the datum). Leave off until through, tag each end with its"
+                + " cavity: B. Try whether these pass"), text);
+        assertTrue(text.contains("not in the catalogue: D."), text);
+        assertTrue(text.indexOf("Thread the trunk") < text.indexOf("Seat bush1"), text);
+        assertEquals(2, text.split("Leave off until through", -1).length, "said once");
+    }
+
     /** Whom a kit is not for, and for whom it was not asked, are two things. */
     @Test
     @Tag("outside")

@@ -64,7 +64,7 @@ final class InstallationSteps {
         List<Station> stations = new ArrayList<>();
         run.run().barriers().forEach(each -> each.at().length().ifPresent(at -> stations.add(new Station(
                 at.toMillimetres(), "Thread the trunk \"" + run.name() + "\" through " + each.name() + " ("
-                        + Words.mm(at) + " mm from the datum)." + loose(run, at, Optional.empty())))));
+                        + Words.mm(at) + " mm from the datum)." + loose(run, at, opening(run, at))))));
         for (Wiring.Placed placed : harness.view().wiring().placed()) {
             if (placed.to().isEmpty() && !harness.resolve(placed.when()).isNever()) {
                 harness.tree().spots(placed.from()).stream().map(Case::value)
@@ -91,12 +91,23 @@ final class InstallationSteps {
         String title = Words.title(placed.part().text(), harness.parts());
         String only = only(harness.resolve(placed.when()));
         if (part.filter(each -> each.kind() == Part.Kind.OPENING).isPresent()) {
-            stations.add(new Station(at.toMillimetres() - 1e-6, "Seat " + placed.name() + ", " + title + ", at "
-                    + Words.mm(at) + " mm" + only + "." + loose(run, at, part)));
+            boolean threaded = run.run().barriers().stream().anyMatch(each -> each.at().length()
+                    .filter(at::equals).isPresent()); // then that step has said what is left off
+            stations.add(new Station(at.toMillimetres() + 1e-7, "Seat " + placed.name() + ", " + title + ", at "
+                    + Words.mm(at) + " mm" + only + "." + (threaded ? "" : loose(run, at, part))));
         } else {
             stations.add(new Station(at.toMillimetres(), "Fasten " + placed.name() + ", " + title + ", at "
                     + Words.mm(at) + " mm" + only + "."));
         }
+    }
+
+    /** The opening that is placed at a station, whose bore tells what passes there. */
+    private Optional<Part> opening(TreeRun run, Length at) {
+        return harness.view().wiring().placed().stream().filter(each -> each.to().isEmpty() && !harness.resolve(
+                each.when()).isNever() && harness.tree().spots(each.from()).stream().map(Case::value).anyMatch(spot ->
+                spot.run().equals(run.name()) && spot.station().length().filter(at::equals).isPresent()))
+                .flatMap(each -> harness.part(each.part().text()).stream())
+                .filter(each -> each.kind() == Part.Kind.OPENING).findFirst();
     }
 
     /** What does not pass an opening and so is fitted behind it. */
