@@ -61,7 +61,7 @@ class WholeSetTest {
         assertEquals(List.of(), overlaps(pdfs()));
     }
 
-    private static List<String> overlaps(Map<String, Path> pdfs) throws Exception {
+    static List<String> overlaps(Map<String, Path> pdfs) throws Exception {
         List<String> found = new ArrayList<>();
         for (Map.Entry<String, Path> file : pdfs.entrySet()) {
             List<Word> words = Outside.words(file.getValue());

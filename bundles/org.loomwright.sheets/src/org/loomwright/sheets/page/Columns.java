@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.sheets.page;
 
+import java.util.Arrays;
 import java.util.List;
 import org.loomwright.sheets.document.Block;
 
@@ -20,7 +21,8 @@ final class Columns {
 
     /**
      * Widths in mm that add up to {@code width}: short texts are not broken and headings have two lines at most where
-     * that is possible, else every column gets its longest word where that is possible.
+     * that is possible, else every column gets its longest word where that is possible, else the widest columns
+     * give way.
      */
     double[] widths(Block.Grid grid, double width) {
         int count = grid.columns().size();
@@ -77,16 +79,32 @@ final class Columns {
         double sumLeast = sum(least);
         double sumWished = sum(wished);
         double[] widths = new double[least.length];
+        double level = sumLeast > width ? level(least, width) : 0;
         for (int i = 0; i < widths.length; i++) {
             if (sumWished <= width) {
                 widths[i] = wished[i] + (width - sumWished) * wished[i] / sumWished;
             } else if (sumLeast <= width) {
                 widths[i] = least[i] + (width - sumLeast) * (wished[i] - least[i]) / (sumWished - sumLeast);
             } else {
-                widths[i] = least[i] * width / sumLeast;
+                widths[i] = Math.min(least[i], level);
             }
         }
         return widths;
+    }
+
+    /** The width to which the widest columns are cut down, so that all together are as wide as there is room. */
+    private static double level(double[] least, double width) {
+        double[] sorted = least.clone();
+        Arrays.sort(sorted);
+        double rest = width;
+        for (int i = 0; i < sorted.length; i++) {
+            double fair = rest / (sorted.length - i);
+            if (sorted[i] > fair) {
+                return fair;
+            }
+            rest -= sorted[i];
+        }
+        return sorted[sorted.length - 1];
     }
 
     private static double sum(double[] values) {
