@@ -15,7 +15,8 @@ final class Recent {
         AND, OR, MINUS, IMPLIES, EXCLUDES
     }
 
-    private static final int PLACES = 1 << 13;
+    private static final int BITS = 15;
+    private static final int PLACES = 1 << BITS;
     private static final int SPREAD = 0x9E3779B9;
 
     private record Entry(Operation operation, Condition left, Condition right, Condition result) {
@@ -49,6 +50,6 @@ final class Recent {
 
     private static int place(Operation operation, Condition left, Condition right) {
         int mixed = ((left.node() * 31 + right.node()) * 31 + operation.ordinal()) * SPREAD;
-        return mixed >>> Integer.SIZE - 13;
+        return mixed >>> Integer.SIZE - BITS;
     }
 }

@@ -1,15 +1,17 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.electric.connection;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import org.loomwright.condition.Condition;
 
 /**
  * The network of one {@link Fitment}: points, edges, loads, sources and grounds, for all its vehicles at once.
- * Immutable; safe for use by several threads. Linear in the size of the drawings and harnesses, but for conditions.
+ * Never changes; safe for use by several threads. Linear in the size of the drawings and harnesses, but for conditions.
  */
 public final class Connections {
 
@@ -20,6 +22,7 @@ public final class Connections {
     private final List<Supply> supplies;
     private final Map<Point, Condition> grounds;
     private final Map<Point, Condition> open;
+    private final Map<String, Reach> known = new HashMap<>();
 
     Connections(Fitment fitment, List<Edge> edges, Map<Point, List<Edge>> edgesAt, List<Load> loads,
             List<Supply> supplies, Map<Point, Condition> grounds, Map<Point, Condition> open) {
@@ -73,6 +76,35 @@ public final class Connections {
      */
     public Map<Point, Condition> open() {
         return open;
+    }
+
+    /**
+     * Returns where the current of the insulated pole can get to from any source by any edge but ground: {@link #fed}
+     * with nothing left out. Found once.
+     */
+    public Reach live() {
+        return known("live", () -> fed(supply -> true, edge -> true));
+    }
+
+    /** Returns what is connected with {@link #grounds} by any edge. Found once. */
+    public Reach grounded() {
+        return known("ground", () -> from(grounds, edge -> true));
+    }
+
+    /** Returns what is connected with {@link #open} cavities by any edge. Found once. */
+    public Reach undescribed() {
+        return known("open", () -> from(open, edge -> true));
+    }
+
+    private Reach known(String what, Supplier<Reach> finder) {
+        synchronized (known) {
+            Reach reach = known.get(what);
+            if (reach == null) {
+                reach = finder.get();
+                known.put(what, reach);
+            }
+            return reach;
+        }
     }
 
     /** Returns where the current of the insulated pole can get to from the sources that pass a test. */

@@ -2,6 +2,7 @@
 package org.loomwright.electric.connection;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.loomwright.condition.Condition;
+import org.loomwright.condition.Meetings;
 import org.loomwright.harness.Kit;
 import org.loomwright.harness.link.PlatformView;
 import org.loomwright.harness.link.Project;
@@ -65,55 +67,24 @@ public record Fitment(PlatformView platform, String words, Condition domain, Map
      * Vehicles for which nothing is fitted are a part of their own, the last. In order of what is fitted.
      */
     public List<Fitment> parts() {
-        List<Map<String, Fitted>> groups = new ArrayList<>();
-        List<Condition> domains = new ArrayList<>();
-        fitted.forEach((name, each) -> {
-            Map<String, Fitted> home = null;
-            int at = -1;
-            for (int i = 0; i < groups.size(); i++) {
-                if (domains.get(i).excludes(each.when())) {
-                    continue;
-                }
-                if (home == null) {
-                    home = groups.get(i);
-                    at = i;
-                    domains.set(i, domains.get(i).or(each.when()));
-                } else {
-                    home.putAll(groups.remove(i));
-                    domains.set(at, domains.get(at).or(domains.remove(i--)));
-                }
-            }
-            if (home == null) {
-                home = new LinkedHashMap<>();
-                groups.add(home);
-                domains.add(each.when());
-            }
-            home.put(name, each);
-        });
+        List<Map.Entry<String, Fitted>> each = List.copyOf(fitted.entrySet());
+        List<BitSet> groups = Meetings.groups(each.stream().map(entry -> entry.getValue().when()).toList());
         if (groups.size() < 2) {
             return List.of(this);
         }
         List<Fitment> parts = new ArrayList<>();
         Condition rest = domain;
-        for (int i = 0; i < groups.size(); i++) {
-            parts.add(new Fitment(platform, words, domains.get(i), inOrder(groups.get(i))));
-            rest = rest.minus(domains.get(i));
+        for (BitSet group : groups) {
+            Map<String, Fitted> some = new LinkedHashMap<>();
+            group.stream().forEach(at -> some.put(each.get(at).getKey(), each.get(at).getValue()));
+            Condition any = platform.vehicles().anyOf(some.values().stream().map(Fitted::when).toList());
+            parts.add(new Fitment(platform, words, any, some));
+            rest = rest.minus(any);
         }
         if (!rest.isNever()) {
             parts.add(new Fitment(platform, words, rest, Map.of()));
         }
         return parts;
-    }
-
-    /** The same in the order of what is fitted here. */
-    private Map<String, Fitted> inOrder(Map<String, Fitted> some) {
-        Map<String, Fitted> inOrder = new LinkedHashMap<>();
-        fitted.forEach((name, each) -> {
-            if (some.containsKey(name)) {
-                inOrder.put(name, each);
-            }
-        });
-        return inOrder;
     }
 
     private static List<WiringView> in(Kit kit, List<WiringView> harnesses) {

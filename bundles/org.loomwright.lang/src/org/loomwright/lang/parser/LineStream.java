@@ -6,7 +6,7 @@ import org.eclipse.xtext.parser.antlr.XtextTokenStream;
 import org.loomwright.lang.lines.LineTokens;
 
 /** A stream of line tokens that knows the text they come from, which the tokens put in are no part of. */
-final class LineStream extends XtextTokenStream {
+class LineStream extends XtextTokenStream {
     private final String text;
 
     LineStream(LineTokens tokens, ITokenDefProvider types, String text) {

@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.rules.coverage;
 
-import java.util.List;
-import org.loomwright.condition.Condition;
+import org.loomwright.condition.Meetings;
 import org.loomwright.harness.link.WiringView;
-import org.loomwright.rules.Draft;
 import org.loomwright.rules.Findings;
 import org.loomwright.rules.Rule;
 import org.loomwright.rules.RuleInfo;
@@ -34,21 +32,19 @@ public final class DrawingsOverlap implements Rule<Target.OfPlatform> {
     @Override
     public void check(Target.OfPlatform target, Findings findings) {
         Positions.drawings(target).forEach((position, views) -> {
-            for (int later = 1; later < views.size(); later++) {
-                overlap(position, views.subList(0, later), views.get(later), findings);
+            for (int[] pair : Meetings.pairs(views.stream().map(WiringView::when).toList())) {
+                overlap(position, views.get(pair[0]), views.get(pair[1]), findings);
             }
         });
     }
 
-    private static void overlap(String position, List<WiringView> earlier, WiringView view, Findings findings) {
-        for (WiringView before : earlier) {
-            Condition both = before.when().and(view.when());
-            Draft draft = findings.about(view.name(), "", "drawing " + view.name()).when(both).key(before.name())
-                    .at(view.wiring().name().span(), "fills " + position + " too")
-                    .see(before.wiring().name().span(), "fills " + position)
-                    .says("drawings " + before.name() + " and " + view.name() + " both fill position " + position)
-                    .advise("narrow the condition of one of them");
-            draft.report();
-        }
+    private static void overlap(String position, WiringView before, WiringView view, Findings findings) {
+        findings.about(view.name(), "", "drawing " + view.name()).when(before.when().and(view.when()))
+                .key(before.name())
+                .at(view.wiring().name().span(), "fills " + position + " too")
+                .see(before.wiring().name().span(), "fills " + position)
+                .says("drawings " + before.name() + " and " + view.name() + " both fill position " + position)
+                .advise("narrow the condition of one of them")
+                .report();
     }
 }

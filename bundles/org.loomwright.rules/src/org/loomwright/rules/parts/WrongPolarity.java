@@ -68,8 +68,8 @@ public final class WrongPolarity implements Rule<Target.OfNetwork> {
         if (asked.isEmpty()) {
             return;
         }
-        Reach fed = connections.fed(supply -> true, ANY);
-        Reach ground = connections.from(connections.grounds(), ANY);
+        Reach fed = connections.live();
+        Reach ground = connections.grounded();
         for (FittedDevice device : asked) {
             findings.checkCancelled();
             device(connections, device, insulated(device.part()).orElseThrow(), fed, ground, findings);

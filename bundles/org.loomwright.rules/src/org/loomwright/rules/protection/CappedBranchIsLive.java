@@ -52,7 +52,7 @@ public final class CappedBranchIsLive implements Rule<Target.OfNetwork> {
         if (!capped) {
             return;
         }
-        Reach live = connections.fed(supply -> true, edge -> true);
+        Reach live = connections.live();
         Reach bare = connections.fed(supply -> true, OPEN);
         for (Edge edge : connections.edges()) {
             if (edge.link() instanceof Link.OfWire wire && connections.fitment().isOurs(wire.wire().owner())) {

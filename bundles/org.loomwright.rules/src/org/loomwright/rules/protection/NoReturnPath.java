@@ -76,8 +76,7 @@ public final class NoReturnPath implements Rule<Target.OfNetwork> {
     private record Reaches(Connections connections, Reach ground, Reach open, Reach fed) {
 
         static Reaches of(Connections connections) {
-            return new Reaches(connections, connections.from(connections.grounds(), edge -> true),
-                    connections.from(connections.open(), edge -> true), connections.fed(supply -> true, edge -> true));
+            return new Reaches(connections, connections.grounded(), connections.undescribed(), connections.live());
         }
     }
 

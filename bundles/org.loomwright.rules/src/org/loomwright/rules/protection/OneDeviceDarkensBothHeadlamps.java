@@ -62,7 +62,7 @@ public final class OneDeviceDarkensBothHeadlamps implements Rule<Target.OfNetwor
         if (beams.values().stream().noneMatch(filaments -> filaments.size() > 1)) {
             return;
         }
-        Reach fed = connections.fed(supply -> true, edge -> true);
+        Reach fed = connections.live();
         for (Edge device : connections.edges()) {
             if (device.protection() != Protection.NONE && ours(connections, device)) {
                 findings.checkCancelled();
