@@ -11,6 +11,7 @@ import org.loomwright.compare.Sort;
 import org.loomwright.compare.consequence.Effect.Direction;
 import org.loomwright.compare.consequence.Effect.Line;
 import org.loomwright.compare.consequence.FitCells.Spot;
+import org.loomwright.compare.consequence.FitCells.Worst;
 import org.loomwright.compare.match.Matching;
 import org.loomwright.fit.FitCell;
 import org.loomwright.fit.FitDefaults;
@@ -22,7 +23,8 @@ import org.loomwright.quantity.Progress;
 
 /**
  * What a revision does to the fit of each harness that both sides have: for each covered drawing and place the worst
- * geometry before and after. Whether it still fits is for the rules to object to; this tells by how much.
+ * geometry before and after, and the vehicles in which it is so now. Whether it still fits is for the rules to object
+ * to; this tells by how much.
  */
 public final class FitConsequence implements Consequence {
 
@@ -50,7 +52,7 @@ public final class FitConsequence implements Consequence {
                     .flatMap(id -> revision.now().wiring(id.name())).filter(view -> view.wiring().isHarness());
             if (after.isPresent()) {
                 progress.report("comparing the fit of " + after.get().name(), 0, 1);
-                Map<Spot, FitCell> then = cells.before(before, revision.old(), matching, cancel);
+                Map<Spot, Worst> then = cells.before(before, revision.old(), matching, cancel);
                 cells.after(after.get(), revision.now(), cancel).forEach((spot, cell) ->
                         step(spot, then.get(spot), cell).ifPresent(steps::add));
             }
@@ -59,7 +61,12 @@ public final class FitConsequence implements Consequence {
         return new Effect("fit", "fit margins", steps.stream().map(Step::line).toList(), headline(steps));
     }
 
-    private static Optional<Step> step(Spot spot, FitCell before, FitCell after) {
+    private static Optional<Step> step(Spot spot, Worst then, Worst now) {
+        FitCell before = then == null ? null : then.cell();
+        return step(spot, before, now.cell(), now.words());
+    }
+
+    private static Optional<Step> step(Spot spot, FitCell before, FitCell after, String vehicles) {
         Optional<Length> then = Optional.ofNullable(before).flatMap(FitCell::figures).map(FitCell.Figures::margin);
         Optional<Length> here = after.figures().map(FitCell.Figures::margin);
         Optional<Length> over = Optional.ofNullable(before).flatMap(FitCell::figures).map(FitCell.Figures::excess);
@@ -79,7 +86,7 @@ public final class FitConsequence implements Consequence {
         String status = sameStatus ? "" : "now " + after.status().words() + ", ";
         Line line = new Line(direction, spot.drawing() + " at " + spot.place(),
                 status + (reach ? "reach left" : "to dress back"), old.map(each -> words(each, reach)).orElse(""),
-                after.figures().map(each -> words(each, reach)).orElse(""), "", Optional.empty());
+                after.figures().map(each -> words(each, reach)).orElse(""), vehicles, Optional.empty());
         return Optional.of(new Step(line, spot, fails, gain));
     }
 

@@ -20,7 +20,6 @@ import org.loomwright.compare.facts.Stated;
 import org.loomwright.compare.match.Matching;
 import org.loomwright.condition.Condition;
 import org.loomwright.condition.Expression;
-import org.loomwright.fit.FitCell;
 import org.loomwright.fit.FitDefaults;
 import org.loomwright.fit.FitJudge;
 import org.loomwright.harness.link.WiringView;
@@ -159,13 +158,14 @@ public final class InterfaceConsequence implements Consequence {
             if (then.isEmpty() || here.isEmpty()) {
                 return;
             }
-            Map<FitCells.Spot, FitCell> fits = cells.after(here.get(), revision.now(), cancel);
-            cells.before(then.get(), revision.old(), matching, cancel).forEach((spot, cell) -> {
-                FitCell is = fits.get(spot);
-                if (!cell.status().isFailure() && cell.figures().isPresent()
-                        && (is == null || is.status().isFailure())) {
+            Map<FitCells.Spot, FitCells.Worst> fits = cells.after(here.get(), revision.now(), cancel);
+            cells.before(then.get(), revision.old(), matching, cancel).forEach((spot, was) -> {
+                FitCells.Worst is = fits.get(spot);
+                if (!was.cell().status().isFailure() && was.cell().figures().isPresent()
+                        && (is == null || is.cell().status().isFailure())) {
                     add("harness " + partner.name(), "no longer fits " + spot.drawing() + " at " + spot.place()
-                            + (is == null ? ": not covered any more" : ": " + is.status().words()), "");
+                            + (is == null ? ": not covered any more" : ": " + is.cell().status().words()),
+                            is == null ? was.words() : is.words());
                 }
             });
         }

@@ -76,6 +76,54 @@ class ConsequencesTest {
         assertEquals(Direction.WORSE, line.direction());
         assertTrue(effect.headline().orElseThrow().contains(
                 "no longer fits at headlampLeft (11.2 -> -2.8 mm)"), effect.headline().orElseThrow());
+        assertEquals("year <= 1969 and coupe", line(effect, "frontCoupe at headlampLeft").vehicles(),
+                "a drawing that is the same for all of its vehicles: those that it is for");
+    }
+
+    /** Where a drawing has several geometries, the vehicles are those of the geometries that are as told. */
+    @Test
+    void aLineOfFitNamesTheVehiclesInWhichItIsSo() {
+        Map<String, String> cars = Map.of("all.loom", """
+                platform cars "Cars" {
+                    years 1964 .. 1965
+                    option fan
+                    option heater
+                    position front
+                    place bulkhead
+                    place lamp
+                }
+                drawing front64 of cars fills front {
+                    datum bulkhead
+                    trunk main {
+                        breakout wing at 500 mm
+                    }
+                    branch b1 from wing to lamp 200 mm when not fan
+                    branch b2 from wing to lamp 230 mm when fan
+                }
+                harness ours of cars fills front {
+                    covers front64
+                    datum bulkhead
+                    trunk main {
+                        breakout wing at 500 mm
+                    }
+                    branch b1 from wing to lamp 300 mm
+                }
+                kit box "Front kit" revision "A" of cars {
+                    contains ours
+                }
+                """);
+        Project old = sides.project(cars);
+        for (String length : List.of("220 mm", "190 mm")) {
+            Project now = sides.project(Sides.edited(cars, "lamp 300 mm", "lamp " + length));
+            Revision revision = new Revision(old, now, new FactComparer().compare(old, now));
+            String vehicles = length.equals("220 mm") ? "fan" : "every vehicle";
+            Effect.Line line = line(FIT.of(revision, Cancel.NEVER, Progress.NONE), "front64 at lamp");
+            assertTrue(line.what().startsWith("now too short"), line.toString());
+            assertEquals(vehicles, line.vehicles(), length);
+            Effect.Line loss = line(new InterfaceConsequence(new ChainJudge(), FitDefaults.usual(), false)
+                    .of(revision, Cancel.NEVER, Progress.NONE), "harness ours");
+            assertEquals(vehicles, loss.vehicles(), length);
+        }
     }
 
     @Test

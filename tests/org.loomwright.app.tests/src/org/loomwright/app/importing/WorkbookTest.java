@@ -8,6 +8,9 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.net.SocketTimeoutException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -27,6 +30,7 @@ import org.loomwright.app.BadCall;
 class WorkbookTest {
 
     private static final String MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
+    private static final String DAMAGED = "the spreadsheet cannot be read: it is broken off or damaged";
     private static final String SCRIPT = """
             import sys, openpyxl
             from openpyxl.styles import Font
@@ -76,7 +80,11 @@ class WorkbookTest {
     }
 
     private static byte[] sheet(String before, String rows, String strings) throws IOException {
-        return book(Map.of("xl/workbook.xml", "<workbook xmlns='" + MAIN + "' xmlns:r='"
+        return book(parts(before, rows, strings));
+    }
+
+    private static Map<String, String> parts(String before, String rows, String strings) {
+        return new TreeMap<>(Map.of("xl/workbook.xml", "<workbook xmlns='" + MAIN + "' xmlns:r='"
                 + "http://schemas.openxmlformats.org/officeDocument/2006/relationships'><sheets><sheet name='a' r:id='r7'/></sheets></workbook>",
                 "xl/_rels/workbook.xml.rels", "<Relationships><Relationship Id='r7' Target='worksheets/one.xml'/>"
                         + "</Relationships>",
@@ -105,7 +113,46 @@ class WorkbookTest {
         Path secret = Files.writeString(folder.resolve("secret"), "secret");
         String outside = "<!DOCTYPE w [<!ENTITY e SYSTEM '" + secret.toUri() + "'>]>";
         String row = "<row><c t='inlineStr'><is><t>a&e;b</t></is></c></row>";
-        assertEquals("the spreadsheet cannot be read: it is broken off or damaged", refusal(sheet(outside, row, "")));
+        assertEquals(DAMAGED, refusal(sheet(outside, row, "")));
+    }
+
+    /** Ten entities that name each other ten times each would be 10 GB of text: in each part that is read. */
+    @Test
+    void entitiesThatMultiplyAreNotUnfolded() throws IOException {
+        StringBuilder type = new StringBuilder("<!DOCTYPE w [<!ENTITY l0 'ha'>");
+        for (int i = 1; i < 10; i++) {
+            type.append("<!ENTITY l").append(i).append(" '").append(("&l" + (i - 1) + ";").repeat(10)).append("'>");
+        }
+        type.append("]>");
+        String laugh = "<row><c t='inlineStr'><is><t>&l9;</t></is></c></row>";
+        assertEquals(DAMAGED, refusal(sheet(type.toString(), laugh, "")));
+        Map<String, String> parts = parts("", "<row><c t='s'><v>0</v></c></row>", "<si><t>&l9;</t></si>");
+        parts.compute("xl/sharedStrings.xml", (name, text) -> type + text);
+        assertEquals(DAMAGED, refusal(book(parts)));
+        parts = parts("", "<row><c><v>1</v></c></row>", "");
+        parts.compute("xl/workbook.xml", (name, text) -> type + text.replace("name='a'", "name='&l9;'"));
+        assertEquals(DAMAGED, refusal(book(parts)));
+    }
+
+    /** A document type, a parameter entity and a style sheet that lie on a server: nobody calls there. */
+    @Test
+    void nobodyIsCalled() throws IOException {
+        try (ServerSocket server = new ServerSocket(0, 5, InetAddress.getLoopbackAddress())) {
+            server.setSoTimeout(1);
+            String address = "http://127.0.0.1:" + server.getLocalPort() + "/";
+            String row = "<row><c><v>1</v></c></row>";
+            for (String before : List.of("<!DOCTYPE w SYSTEM '" + address + "w.dtd'>",
+                    "<!DOCTYPE w [<!ENTITY % p SYSTEM '" + address + "p.dtd'> %p;]>",
+                    "<?xml-stylesheet href='" + address + "s.xsl'?>")) {
+                byte[] bytes = sheet(before, row, "");
+                try {
+                    WireTable.of(bytes);
+                } catch (BadCall e) {
+                    assertEquals(DAMAGED, e.getMessage());
+                }
+                assertThrows(SocketTimeoutException.class, server::accept, before);
+            }
+        }
     }
 
     @Test
