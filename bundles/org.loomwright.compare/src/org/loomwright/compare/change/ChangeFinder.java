@@ -15,6 +15,7 @@ import java.util.stream.IntStream;
 import org.loomwright.compare.Aspect;
 import org.loomwright.compare.ItemId;
 import org.loomwright.compare.Sort;
+import org.loomwright.compare.facts.ChoiceNames;
 import org.loomwright.compare.facts.FactSheet;
 import org.loomwright.compare.facts.Item;
 import org.loomwright.compare.facts.Property;
@@ -85,7 +86,8 @@ public final class ChangeFinder {
     }
 
     /** The changes, by aspect and element. */
-    public static List<Change> find(FactSheet old, FactSheet now, Matching matching) {
+    public static List<Change> find(FactSheet side, FactSheet now, Matching matching) {
+        FactSheet old = ChoiceNames.follow(side, matching.partners());
         ChangeFinder finder = new ChangeFinder(old, now, matching);
         finder.differing().forEach(before ->
                 finder.compare(old.items().get(before), now.items().get(matching.partners().get(before))));

@@ -54,7 +54,7 @@ final class Names {
                 if (moved) {
                     ways.computeIfAbsent(new Way(old.items().get(before).parent().orElseThrow(),
                             wire.parent().orElseThrow()), any -> new ArrayList<>()).add(delta);
-                } else if (before.name().equals(after.name())) {
+                } else if (before.name().equals(after.name()) || isNamedAfterOthers(before, after)) {
                     implied.add(delta);
                 } else {
                     own.add(delta);
@@ -64,6 +64,17 @@ final class Names {
         renamed(own, implied);
         ways.forEach(this::moved);
         return changes;
+    }
+
+    /** Whether two have no name of their own but what they accept or forbid, and only what they name is renamed. */
+    private boolean isNamedAfterOthers(ItemId before, ItemId after) {
+        Optional<Value> was = says(old.items().get(before)).filter(each -> each.shown().equals(before.name()));
+        Optional<Value> is = says(now.items().get(after)).filter(each -> each.shown().equals(after.name()));
+        return was.isPresent() && is.isPresent() && was.get().renamed(matching::name).equals(is.get());
+    }
+
+    private static Optional<Value> says(Item item) {
+        return item.value(item.id().sort() == Sort.WAIVER ? Property.ACCEPTS : Property.CONSTRAINT);
     }
 
     private void renamed(List<Delta.Renamed> own, List<Delta.Renamed> implied) {
@@ -91,7 +102,12 @@ final class Names {
     }
 
     /** Whether an element has another owner only because that one is renamed. */
-    private static boolean belongs(Delta.Renamed each, Delta.Renamed owner) {
+    private boolean belongs(Delta.Renamed each, Delta.Renamed owner) {
+        if (!each.from().name().equals(each.item().name())) {
+            return says(old.items().get(each.from())).orElseThrow().mentions().stream()
+                    .filter(id -> !matching.name(id).name().equals(id.name())).findFirst().filter(owner.from()::equals)
+                    .isPresent();
+        }
         String home = FactSheet.home(each.from());
         return owner.from().owner().isEmpty() ? home.equals(owner.from().name())
                 : each.from().owner().equals(owner.from().owner() + "/" + owner.from().name());

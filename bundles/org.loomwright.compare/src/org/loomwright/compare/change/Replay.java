@@ -4,13 +4,16 @@ package org.loomwright.compare.change;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SequencedMap;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import org.loomwright.compare.ItemId;
+import org.loomwright.compare.facts.ChoiceNames;
 import org.loomwright.compare.facts.FactSheet;
 import org.loomwright.compare.facts.Item;
 import org.loomwright.compare.facts.Slot;
@@ -43,11 +46,9 @@ public final class Replay {
                 }
             }
         }
-        Set<ItemId> taken = Set.copyOf(names.values());
-        UnaryOperator<ItemId> name = id -> names.containsKey(id) ? names.get(id)
-                : removed.contains(id) && taken.contains(id) ? Matching.gone(id) : id;
+        UnaryOperator<ItemId> name = names(old, removed, names);
         Map<ItemId, Item> items = new TreeMap<>();
-        old.items().values().stream().filter(item -> !removed.contains(item.id())).forEach(item -> {
+        ChoiceNames.follow(old, names).items().values().stream().filter(item -> !removed.contains(item.id())).forEach(item -> {
             Item renamed = item.renamed(name);
             items.put(renamed.id(), renamed);
         });
@@ -58,6 +59,18 @@ public final class Replay {
             }
         }
         return old.with(new TreeSet<>(items.keySet()).stream().map(items::get).toList());
+    }
+
+    /** What old elements are called afterwards, those that are gone included. */
+    private static UnaryOperator<ItemId> names(FactSheet old, Set<ItemId> removed, Map<ItemId, ItemId> names) {
+        SequencedMap<ItemId, ItemId> partners = new LinkedHashMap<>();
+        SequencedMap<ItemId, ItemId> reversed = new LinkedHashMap<>();
+        old.items().keySet().stream().filter(id -> !removed.contains(id)).forEach(id -> {
+            ItemId after = names.getOrDefault(id, id);
+            partners.put(id, after);
+            reversed.put(after, id);
+        });
+        return new Matching(partners, reversed, Set.of(), 0)::name;
     }
 
     private static Item restated(Item item, Delta.Restated delta) {

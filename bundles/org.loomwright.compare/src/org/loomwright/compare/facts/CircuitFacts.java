@@ -55,7 +55,7 @@ final class CircuitFacts {
                     .all(Property.COLOUR, circuit.colours(), colour -> Value.word(colour.toString()));
             circuit.origins().forEach(each -> item.put(new Slot(Property.ORIGIN,
                     Value.mention(Sort.WIRING, "", each.drawing().text())),
-                    Value.word(each.number() + each.colour().map(colour -> " " + colour).orElse("")),
+                    origin(each),
                     new Expression.Always(), each.span()));
             asFactory(circuit.asFactory(), item);
             for (Circuit.Wire wire : circuit.wires()) {
@@ -66,6 +66,11 @@ final class CircuitFacts {
             circuit.splices().forEach(each -> sink.accept(splice(circuit, each)));
             circuit.wires().forEach(each -> sink.accept(wire(name, each)));
         }
+    }
+
+    private Value origin(Circuit.Origin origin) {
+        Value circuit = names.circuit(origin.drawing().text(), origin.number());
+        return origin.colour().map(colour -> circuit.and(" " + colour)).orElse(circuit);
     }
 
     private ItemBuilder splice(Circuit circuit, Circuit.Splice splice) {

@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.compare.facts;
 
+import java.util.Map;
 import java.util.Set;
+import org.loomwright.compare.ItemId;
 import org.loomwright.compare.Sort;
 import org.loomwright.condition.Expression;
 import org.loomwright.harness.Kit;
 import org.loomwright.harness.Practice;
 import org.loomwright.harness.Waiver;
+import org.loomwright.harness.link.WireView;
 
 /** What a kit, a waiver and a practice state. */
 final class KitFacts {
@@ -33,15 +36,47 @@ final class KitFacts {
         return item;
     }
 
-    /** A waiver is known by its name, else by what it accepts. */
-    static ItemBuilder of(Waiver waiver) {
-        String accepts = waiver.rule().text() + " of " + waiver.target().text()
-                + (waiver.element().isEmpty() ? "" : ":" + waiver.element());
+    /**
+     * A waiver is known by its name, else by what it accepts.
+     *
+     * @param named the elements of what waivers name, as they name them: {@code front}, {@code front:12b}
+     */
+    static ItemBuilder of(Waiver waiver, Map<String, ItemId> named) {
+        String target = waiver.target().text();
+        Value accepted = Value.word(waiver.rule().text() + " of ").and(mention(named.get(target), target));
+        if (!waiver.element().isEmpty()) {
+            accepted = accepted.and(":").and(mention(named.get(target + ":" + waiver.element()), waiver.element()));
+        }
+        String accepts = accepted.shown();
         ItemBuilder item = new ItemBuilder(Sort.WAIVER, waiver.target().text(),
                 waiver.name().text().isEmpty() ? accepts : waiver.name().text(), waiver.span()).exists(waiver.when())
-                .word(Property.ACCEPTS, accepts).word(Property.REASON, waiver.reason());
+                .put(Property.ACCEPTS, accepted, waiver.span()).word(Property.REASON, waiver.reason());
         waiver.until().ifPresent(day -> item.word(Property.UNTIL, day.toString()));
         return item;
+    }
+
+    /** The name that findings and waivers have for an element within its owner: {@code 12b} for a wire. */
+    static String label(ItemId id) {
+        return id.sort() == Sort.WIRE ? WireView.label(circuit(id), id.name()) : id.name();
+    }
+
+    private static String circuit(ItemId wire) {
+        return wire.owner().substring(wire.owner().lastIndexOf('/') + 1);
+    }
+
+    /** The name of an element; that of a wire is made of those of its circuit and its own. */
+    private static Value mention(ItemId id, String words) {
+        if (id == null) {
+            return Value.word(words);
+        }
+        Value own = Value.mention(id.sort(), id.owner(), id.name());
+        if (id.sort() != Sort.WIRE) {
+            return own;
+        }
+        String circuit = circuit(id);
+        String between = words.substring(circuit.length(), words.length() - id.name().length());
+        Value start = Value.mention(Sort.CIRCUIT, FactSheet.home(id), circuit);
+        return between.isEmpty() ? start.and(own) : start.and(between).and(own);
     }
 
     /** How rules are treated, and the figures that are set, each with its reason. */

@@ -92,6 +92,13 @@ final class Names {
         return id == null ? Value.word(ref.text()) : mention(id);
     }
 
+    /** A circuit of a drawing. */
+    Value circuit(String drawing, String number) {
+        Wiring other = wirings.get(drawing);
+        return other != null && other.circuits().stream().anyMatch(each -> each.name().text().equals(number))
+                ? Value.mention(Sort.CIRCUIT, drawing, number) : Value.word(number);
+    }
+
     /** Where a part or splice sits. */
     Value location(Location at) {
         Value where = at.point().map(this::point).orElse(Value.NONE);

@@ -2,24 +2,38 @@
 package org.loomwright.compare.facts;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
+import org.loomwright.compare.ItemId;
 import org.loomwright.compare.Sort;
 import org.loomwright.condition.Expression;
 import org.loomwright.harness.Device;
 import org.loomwright.harness.Platform;
+import org.loomwright.harness.Ref;
+import org.loomwright.harness.Wiring;
 
 /** What a platform states. */
 final class PlatformFacts {
 
+    private static final Pattern PIECES = Pattern.compile("(?<=[ ()])|(?=[ ()])");
+
     private final Platform platform;
     private final String owner;
+    private final Collection<Wiring> wirings;
     private final Consumer<ItemBuilder> sink;
 
-    PlatformFacts(Platform platform, Consumer<ItemBuilder> sink) {
+    /**
+     * @param platform the platform
+     * @param wirings  all drawings and harnesses, for devices of theirs that a mode sets
+     */
+    PlatformFacts(Platform platform, Collection<Wiring> wirings, Consumer<ItemBuilder> sink) {
         this.platform = platform;
+        this.wirings = wirings;
         this.owner = platform.name().text();
         this.sink = sink;
     }
@@ -42,10 +56,23 @@ final class PlatformFacts {
             ItemBuilder mode = new ItemBuilder(Sort.MODE, owner, each.name().text(), each.span())
                     .word(Property.TITLE, each.title()).ref(Property.PARENT, each.parent(), Sort.MODE, owner);
             each.settings().forEach(setting -> mode.put(new Slot(Property.MODE_SETTING,
-                    Value.word(setting.subject().toString())), Value.word(setting.state()), new Expression.Always(),
+                    device(setting.subject())), Value.word(setting.state()), new Expression.Always(),
                     setting.span()));
             sink.accept(mode);
         }
+    }
+
+    /** What a mode sets: a device of the platform, or one that only one drawing or harness has; the engine else. */
+    private Value device(Ref subject) {
+        String name = subject.text();
+        if (platform.devices().stream().anyMatch(each -> each.name().text().equals(name))) {
+            return Value.mention(Sort.DEVICE, owner, name);
+        }
+        List<String> owners = wirings.stream().filter(each -> each.platform().text().equals(owner)
+                && each.devices().stream().anyMatch(device -> device.name().text().equals(name)))
+                .map(each -> each.name().text()).toList();
+        return owners.size() == 1 ? Value.mention(Sort.DEVICE, owners.getFirst(), name)
+                : Value.word(subject.toString());
     }
 
     /** The order of breaks means something where there are several in one year. */
@@ -60,9 +87,17 @@ final class PlatformFacts {
         byYear.forEach((year, names) -> {
             if (names.size() > 1) {
                 own.put(new Slot(Property.BREAK_ORDER, Value.word(Integer.toString(year))),
-                        Value.word(String.join(", ", names)), new Expression.Always(), platform.span());
+                        listed(names), new Expression.Always(), platform.span());
             }
         });
+    }
+
+    private Value listed(List<String> breaks) {
+        Value all = Value.NONE;
+        for (String each : breaks) {
+            all = (all.equals(Value.NONE) ? all : all.and(", ")).and(Value.mention(Sort.BREAK, owner, each));
+        }
+        return all;
     }
 
     private void choices() {
@@ -83,8 +118,23 @@ final class PlatformFacts {
             String words = each.needed().map(needed -> "require " + needed.words() + " when " + each.never().words())
                     .orElseGet(() -> "never " + each.never().words());
             String name = each.name().text().isEmpty() ? words : each.name().text();
-            sink.accept(new ItemBuilder(Sort.CONSTRAINT, owner, name, each.span()).word(Property.CONSTRAINT, words));
+            sink.accept(new ItemBuilder(Sort.CONSTRAINT, owner, name, each.span()).put(Property.CONSTRAINT, choices(words),
+                    each.span()));
         }
+    }
+
+    /** The words of a condition, in which the names of options, groups and breaks are names. */
+    private Value choices(String words) {
+        Map<String, Sort> sorts = new HashMap<>();
+        platform.options().forEach(each -> sorts.put(each.name().text(), Sort.OPTION));
+        platform.groups().forEach(each -> sorts.put(each.name().text(), Sort.GROUP));
+        platform.breaks().forEach(each -> sorts.put(each.name().text(), Sort.BREAK));
+        List<Value.Token> tokens = new ArrayList<>();
+        for (String piece : PIECES.split(words)) {
+            tokens.add(sorts.containsKey(piece)
+                    ? new Value.Mention(new ItemId(sorts.get(piece), owner, piece), false) : new Value.Word(piece, piece));
+        }
+        return new Value(tokens);
     }
 
     private void surroundings() {

@@ -7,7 +7,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import org.loomwright.compare.ItemId;
 import org.loomwright.condition.Expression;
 import org.loomwright.harness.Catalogue;
@@ -51,6 +53,7 @@ final class ProjectFacts {
         }
         elements.forEach(this::home);
         elements.parallelStream().map(this::read).toList().forEach(items -> items.forEach(this::add));
+        waivers(elements);
         return new FactSheet(FactSheet.inOrder(items), homes, project.platforms());
     }
 
@@ -73,15 +76,29 @@ final class ProjectFacts {
         List<Item> read = new ArrayList<>();
         Consumer<ItemBuilder> sink = builder -> read.add(builder.build());
         switch (element) {
-            case Platform platform -> new PlatformFacts(platform, sink).read();
+            case Platform platform -> new PlatformFacts(platform, wirings.values(), sink).read();
             case Catalogue catalogue -> catalogue.parts().forEach(part -> sink.accept(PartFacts.of(whole(part))));
             case Wiring wiring -> new WiringFacts(wiring, new Names(wiring, wirings, platforms), sink).read();
             case Kit kit -> sink.accept(KitFacts.of(kit, wirings.keySet()));
-            case Waiver waiver -> sink.accept(KitFacts.of(waiver));
+            case Waiver waiver -> { } // read last: it names elements of others
             case Practice practice -> sink.accept(KitFacts.of(practice));
         }
         read.sort(Comparator.comparing(Item::id)); // those of one name stay in the order of the source
         return read;
+    }
+
+    private void waivers(List<Element> elements) {
+        List<Waiver> waivers = elements.stream().filter(Waiver.class::isInstance).map(Waiver.class::cast).toList();
+        Set<String> targets = waivers.stream().map(each -> each.target().text()).collect(Collectors.toSet());
+        Map<String, ItemId> named = new HashMap<>();
+        for (Item item : targets.isEmpty() ? List.<Item>of() : items) {
+            String home = FactSheet.home(item.id());
+            if (targets.contains(home)) {
+                named.putIfAbsent(item.id().owner().isEmpty() ? home : home + ":" + KitFacts.label(item.id()), item.id());
+            }
+        }
+        waivers.stream().map(each -> KitFacts.of(each, named).build()).sorted(Comparator.comparing(Item::id))
+                .forEach(this::add);
     }
 
     /** Adds an element, under another name when there is one of its name already. */

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import org.loomwright.compare.ItemId;
 import org.loomwright.compare.Sort;
+import org.loomwright.compare.facts.ChoiceNames;
 import org.loomwright.compare.facts.FactSheet;
 import org.loomwright.compare.facts.Item;
 
@@ -23,14 +24,16 @@ import org.loomwright.compare.facts.Item;
  */
 public final class Matcher {
 
+    /** What conditions speak of, so that they are read with the new names. */
+    private static final List<Sort> CHOICES = List.of(Sort.PLATFORM, Sort.GROUP, Sort.OPTION, Sort.BREAK);
+
     /** Wires are matched over all circuits of their harness, so that a circuit can be split. */
-    private static final List<Sort> ORDER = List.of(Sort.PLATFORM, Sort.PART, Sort.WIRING, Sort.KIT, Sort.ZONE,
-            Sort.GROUND, Sort.PLACE, Sort.POSITION, Sort.GROUP, Sort.OPTION, Sort.BREAK, Sort.CONSTRAINT, Sort.STRAP,
-            Sort.DEVICE, Sort.MODE, Sort.BREAKOUT, Sort.RUN, Sort.BARRIER, Sort.STUD, Sort.CONNECTOR, Sort.CIRCUIT,
+    private static final List<Sort> ORDER = List.of(Sort.PART, Sort.WIRING, Sort.KIT, Sort.ZONE, Sort.GROUND,
+            Sort.PLACE, Sort.POSITION, Sort.CONSTRAINT, Sort.STRAP, Sort.DEVICE, Sort.MODE, Sort.BREAKOUT, Sort.RUN, Sort.BARRIER, Sort.STUD, Sort.CONNECTOR, Sort.CIRCUIT,
             Sort.SPLICE, Sort.WIRE, Sort.PLACED, Sort.WAIVER, Sort.PRACTICE);
 
     private final Partners partners = new Partners();
-    private final Set<ItemId> verbatim;
+    private Set<ItemId> verbatim;
     private long compared;
 
     private Matcher(Set<ItemId> verbatim) {
@@ -42,6 +45,14 @@ public final class Matcher {
         Matcher matcher = new Matcher(Verbatim.of(old, now));
         Map<Sort, List<Item>> before = bySort(old);
         Map<Sort, List<Item>> after = bySort(now);
+        for (Sort sort : CHOICES) {
+            matcher.sort(before.getOrDefault(sort, List.of()), after.getOrDefault(sort, List.of()));
+        }
+        FactSheet followed = ChoiceNames.follow(old, matcher.partners.all());
+        if (followed != old) {
+            matcher.verbatim = Verbatim.of(followed, now);
+            before = bySort(followed);
+        }
         for (Sort sort : ORDER) {
             matcher.sort(before.getOrDefault(sort, List.of()), after.getOrDefault(sort, List.of()));
         }

@@ -87,7 +87,7 @@ class MergeLawsTest {
     }
 
     /** The facts; elements that have one name are numbered as they stand, which means nothing. */
-    private static List<String> unnumbered(FactSheet sheet) {
+    static List<String> unnumbered(FactSheet sheet) {
         List<String> elements = new ArrayList<>();
         StringBuilder element = new StringBuilder();
         for (String line : sheet.content()) {

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.compare.facts;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.loomwright.compare.ItemId;
+import org.loomwright.compare.Sort;
+import org.loomwright.condition.Expression;
+
+/** Follows renamed options, upgrades, groups and breaks into the conditions that name them. */
+public final class ChoiceNames {
+
+    private static final Set<Sort> CHOICES = EnumSet.of(Sort.GROUP, Sort.OPTION, Sort.BREAK);
+
+    private final FactSheet side;
+    private final Map<String, Map<String, String>> byPlatform;
+
+    private ChoiceNames(FactSheet side, Map<String, Map<String, String>> byPlatform) {
+        this.side = side;
+        this.byPlatform = byPlatform;
+    }
+
+    /**
+     * A side with the new names of choices in its conditions; the side itself where no choice is renamed. Elements keep
+     * their own names. Linear in the facts.
+     *
+     * @param side  the side
+     * @param names new elements by old ones
+     */
+    public static FactSheet follow(FactSheet side, Map<ItemId, ItemId> names) {
+        Map<String, Map<String, String>> byPlatform = new HashMap<>();
+        names.forEach((before, after) -> {
+            if (CHOICES.contains(before.sort()) && !before.name().equals(after.name())) {
+                byPlatform.computeIfAbsent(before.owner(), any -> new HashMap<>()).put(before.name(), after.name());
+            }
+        });
+        return byPlatform.isEmpty() ? side : new ChoiceNames(side, byPlatform).followed();
+    }
+
+    private FactSheet followed() {
+        Map<String, FactSheet.Home> homes = new HashMap<>();
+        side.homes().forEach((name, home) -> homes.put(name, new FactSheet.Home(home.platform(),
+                named(home.whole(), byPlatform.getOrDefault(home.platform(), Map.of())))));
+        List<Item> items = new ArrayList<>(side.items().size());
+        side.items().values().forEach(item -> items.add(named(item, byPlatform.getOrDefault(platform(item),
+                Map.of()))));
+        return new FactSheet(FactSheet.inOrder(items), homes, side.platforms());
+    }
+
+    /** The platform of which an element's conditions speak; that of a part where there is only one. */
+    private String platform(Item item) {
+        FactSheet.Home home = side.homes().get(FactSheet.home(item.id()));
+        boolean one = home == null && side.platforms().size() == 1;
+        return one ? side.platforms().keySet().iterator().next() : home == null ? "" : home.platform();
+    }
+
+    private static Item named(Item item, Map<String, String> names) {
+        if (names.isEmpty() || item.facts().values().stream().flatMap(List::stream).allMatch(Stated::isAlways)) {
+            return item;
+        }
+        TreeMap<Slot, List<Stated>> facts = new TreeMap<>();
+        item.facts().forEach((slot, stated) -> facts.put(slot, stated.stream()
+                .map(each -> new Stated(each.value(), named(each.when(), names), each.span())).sorted().toList()));
+        return new Item(item.id(), facts, item.neighbours(), item.span());
+    }
+
+    private static Expression named(Expression each, Map<String, String> names) {
+        return switch (each) {
+            case Expression.Always always -> always;
+            case Expression.Choice choice -> new Expression.Choice(name(choice.name(), names), choice.offset(),
+                    choice.length());
+            case Expression.Compare compare -> new Expression.Compare(name(compare.group(), names),
+                    compare.relation(), name(compare.member(), names), compare.offset(), compare.length());
+            case Expression.Range range -> new Expression.Range(name(range.group(), names),
+                    name(range.from(), names), name(range.to(), names), range.offset(), range.length());
+            case Expression.Not not -> new Expression.Not(named(not.operand(), names), not.offset(), not.length());
+            case Expression.And and -> new Expression.And(named(and.operands(), names), and.offset(), and.length());
+            case Expression.Or or -> new Expression.Or(named(or.operands(), names), or.offset(), or.length());
+        };
+    }
+
+    private static List<Expression> named(List<Expression> operands, Map<String, String> names) {
+        return operands.stream().map(each -> named(each, names)).toList();
+    }
+
+    private static String name(String name, Map<String, String> names) {
+        return names.getOrDefault(name, name);
+    }
+}

@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.app.compare;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.loomwright.compare.Comparison;
+import org.loomwright.compare.FactComparer;
+import org.loomwright.compare.ItemId;
+import org.loomwright.compare.Sort;
+import org.loomwright.compare.change.Change;
+import org.loomwright.compare.change.Replay;
+import org.loomwright.compare.facts.FactSheet;
+import org.loomwright.condition.Choices;
+import org.loomwright.lang.Formatter;
+
+/** What holds of every comparison, on invented projects with elements of every sort and edits of any line. */
+class SmallLawsTest {
+
+    private static final int BASES = 400;
+    private static final int EACH = 5;
+
+    private final Sides sides = new Sides();
+    private final FactComparer comparer = new FactComparer();
+
+    private FactSheet sheet(String text) {
+        return FactSheet.of(sides.project(Map.of("all.loom", text)));
+    }
+
+    private static String edited(String text, Random random) {
+        String edited = text;
+        for (int i = 1 + random.nextInt(4); i > 0; i--) {
+            edited = LineEdits.edit(edited, random);
+        }
+        return edited;
+    }
+
+    /** Revisions of revisions, each an edit of any lines, sensible or not: 2,000 of them. */
+    @Test
+    void theChangesOfAnyEditGiveTheOtherSideAndTheWayBackIsTheInverse() {
+        int changed = 0;
+        int mirrored = 0;
+        for (int seed = 1; seed <= BASES; seed++) {
+            Random random = new Random(seed);
+            String text = Small.of(seed).text();
+            FactSheet old = sheet(text);
+            assertEquals(List.of(), comparer.compare(old, old).changes(), "seed " + seed);
+            for (int round = 0; round < EACH; round++) {
+                String about = "seed " + seed + ", round " + round;
+                text = edited(text, random);
+                FactSheet now = sheet(text);
+                Comparison forth = comparer.compare(old, now);
+                Comparison back = comparer.compare(now, old);
+                assertEquals(now.content(), Replay.apply(old, forth.changes()).content(), "forth, " + about);
+                assertEquals(old.content(), Replay.apply(now, back.changes()).content(), "back, " + about);
+                if (eachHasOneName(old) && eachHasOneName(now) && choices(old).equals(choices(now))) {
+                    assertEquals(forth.matching().reversed(), back.matching().partners(), about);
+                    assertEquals(mirrored(forth), told(back), about);
+                    mirrored++;
+                }
+                changed += forth.changes().size();
+                old = now;
+            }
+        }
+        assertTrue(changed > 2 * BASES * EACH, changed + " changes in all: the edits do too little");
+        assertTrue(mirrored > BASES * EACH / 3, mirrored + " mirrored");
+    }
+
+    /** Which of two elements of one name is meant nobody can tell; that there are two is an error of the text. */
+    private static boolean eachHasOneName(FactSheet sheet) {
+        return sheet.items().keySet().stream().noneMatch(id -> id.name().contains("(no. "));
+    }
+
+    /** Where these change, conditions are told of the new platform, which is another one on the way back. */
+    private static List<Choices> choices(FactSheet sheet) {
+        return sheet.platforms().values().stream().map(each -> each.vehicles().choices()).toList();
+    }
+
+    /** What the way back has to tell: what was added is removed, and so on, of the elements of the other side. */
+    static List<String> mirrored(Comparison forth) {
+        return forth.changes().stream().map(change -> {
+            Change.Kind kind = switch (change.kind()) {
+                case ADDED -> Change.Kind.REMOVED;
+                case REMOVED -> Change.Kind.ADDED;
+                case SPLIT -> Change.Kind.JOINED;
+                case JOINED -> Change.Kind.SPLIT;
+                default -> change.kind();
+            };
+            return told(kind, forth.matching().reversed().getOrDefault(change.item(), change.item()), change);
+        }).sorted().toList();
+    }
+
+    static List<String> told(Comparison back) {
+        return back.changes().stream().map(change -> told(change.kind(), change.item(), change)).sorted().toList();
+    }
+
+    /** A circuit that is split is told of the new one, one that is joined of its wires: of these the kind alone. */
+    private static String told(Change.Kind kind, ItemId item, Change change) {
+        boolean whole = kind == Change.Kind.SPLIT || kind == Change.Kind.JOINED;
+        return kind + (whole ? "" : " " + item) + ", " + change.aspect();
+    }
+
+    @Test
+    void aRenameOfAnElementOfAnySortIsOneRename() {
+        Map<Sort, Integer> renamed = new EnumMap<>(Sort.class);
+        for (int seed = 1; seed <= BASES; seed++) {
+            Small small = Small.of(seed);
+            FactSheet old = sheet(small.text());
+            Random random = new Random(seed);
+            for (int round = 0; round < EACH; round++) {
+                Small.Named element = small.elements().get(random.nextInt(small.elements().size()));
+                FactSheet now = sheet(element.renamed(small.text()));
+                Comparison comparison = comparer.compare(old, now);
+                List<Change> changes = comparison.changes();
+                assertEquals("renamed", changes.stream().map(change -> change.kind().words())
+                        .collect(Collectors.joining(", ")), () -> element + ": " + changes.stream()
+                        .map(Change::sentence).toList());
+                assertEquals(element.sort(), changes.getFirst().item().sort());
+                assertEquals(now.content(), Replay.apply(old, changes).content(), element.toString());
+                renamed.merge(element.sort(), 1, Integer::sum);
+            }
+        }
+        for (Sort sort : Sort.values()) {
+            assertTrue(renamed.getOrDefault(sort, 0) >= 5, sort + " in " + renamed);
+        }
+    }
+
+    @Test
+    void layoutIsNoChange() {
+        for (int seed = 1; seed <= BASES; seed++) {
+            String text = Small.of(seed).text();
+            FactSheet sheet = sheet(text);
+            Random random = new Random(seed);
+            String other = text.lines().map(line -> " ".repeat(random.nextInt(5)) + line.strip().replace(" ",
+                    " ".repeat(1 + random.nextInt(2))) + (random.nextInt(4) == 0 ? "  // a note" : "")
+                    + (random.nextInt(6) == 0 ? "\r\n" : "")).collect(Collectors.joining("\n")) + "\n";
+            assertEquals(List.of(), comparer.compare(sheet, sheet(other)).changes(), "seed " + seed);
+            assertEquals(List.of(), comparer.compare(sheet, sheet(Formatter.format(other))).changes(),
+                    "seed " + seed);
+        }
+    }
+}
