@@ -147,6 +147,7 @@ class CompareGitTest {
         Call call = compareIn(other, "HEAD", "cars/kits/p");
         assertEquals(2, call.code(), call::toString);
         assertEquals(1, call.err().lines().count(), call::toString);
+        assertTrue(call.err().contains("'cars' is a submodule in HEAD; call from within it"), call.err());
         says(compareIn(other.resolve("cars"), "v1", "kits/p"), SAYS);
     }
 

@@ -36,10 +36,23 @@ public final class GitReader implements RevisionReader {
             try (RevWalk walk = new RevWalk(repository)) {
                 GitTree tree = new GitTree(repository, walk.parseCommit(commit).getTree());
                 Optional<GitTree.Found> found = tree.find(full);
-                return found.isEmpty() ? Optional.empty() : place(repository, tree, found.get(), revision, full);
+                if (found.isEmpty()) {
+                    noteSubmodule(tree, revision, full);
+                    return Optional.empty();
+                }
+                return place(repository, tree, found.get(), revision, full);
             }
         } catch (IOException e) {
             throw new BadCall("cannot read " + revision + " from git: " + reason(e));
+        }
+    }
+
+    /** Another repository begins at a submodule, and a path does not lead into it. */
+    private static void noteSubmodule(GitTree tree, String revision, String full) throws BadCall, IOException {
+        Optional<String> submodule = tree.submoduleAbove(full);
+        if (submodule.isPresent()) {
+            throw new BadCall("'" + submodule.get() + "' is a submodule in " + revision
+                    + "; call from within it, with a revision of its own");
         }
     }
 

@@ -61,6 +61,17 @@ final class GitTree {
         return find(path, MOST_LINKS);
     }
 
+    /** The submodule that a path leads into; empty when it leads into none. */
+    Optional<String> submoduleAbove(String path) throws IOException {
+        for (String folder = Paths.folder(path); !folder.isEmpty(); folder = Paths.folder(folder)) {
+            Optional<Found> found = find(folder);
+            if (found.isPresent()) {
+                return found.filter(each -> each.mode().equals(FileMode.GITLINK)).map(Found::path);
+            }
+        }
+        return Optional.empty();
+    }
+
     private Optional<Found> find(String path, int links) throws IOException {
         if (path.isEmpty()) {
             return Optional.of(new Found("", FileMode.TREE, root));

@@ -48,10 +48,8 @@ public final class Replay {
         }
         UnaryOperator<ItemId> name = names(old, removed, names);
         Map<ItemId, Item> items = new TreeMap<>();
-        ChoiceNames.follow(old, names).items().values().stream().filter(item -> !removed.contains(item.id())).forEach(item -> {
-            Item renamed = item.renamed(name);
-            items.put(renamed.id(), renamed);
-        });
+        ChoiceNames.follow(old, names).items().values().stream().filter(item -> !removed.contains(item.id()))
+                .map(item -> item.renamed(name)).forEach(item -> items.put(item.id(), item));
         restated.forEach(each -> items.compute(each.item(), (id, item) -> restated(item, each)));
         for (Item item : added) {
             if (items.put(item.id(), item) != null) {

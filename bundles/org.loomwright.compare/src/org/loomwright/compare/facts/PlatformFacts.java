@@ -118,8 +118,8 @@ final class PlatformFacts {
             String words = each.needed().map(needed -> "require " + needed.words() + " when " + each.never().words())
                     .orElseGet(() -> "never " + each.never().words());
             String name = each.name().text().isEmpty() ? words : each.name().text();
-            sink.accept(new ItemBuilder(Sort.CONSTRAINT, owner, name, each.span()).put(Property.CONSTRAINT, choices(words),
-                    each.span()));
+            sink.accept(new ItemBuilder(Sort.CONSTRAINT, owner, name, each.span())
+                    .put(Property.CONSTRAINT, choices(words), each.span()));
         }
     }
 
@@ -131,8 +131,9 @@ final class PlatformFacts {
         platform.breaks().forEach(each -> sorts.put(each.name().text(), Sort.BREAK));
         List<Value.Token> tokens = new ArrayList<>();
         for (String piece : PIECES.split(words)) {
-            tokens.add(sorts.containsKey(piece)
-                    ? new Value.Mention(new ItemId(sorts.get(piece), owner, piece), false) : new Value.Word(piece, piece));
+            Sort sort = sorts.get(piece);
+            tokens.add(sort == null ? new Value.Word(piece, piece)
+                    : new Value.Mention(new ItemId(sort, owner, piece), false));
         }
         return new Value(tokens);
     }

@@ -92,9 +92,10 @@ final class ProjectFacts {
         Set<String> targets = waivers.stream().map(each -> each.target().text()).collect(Collectors.toSet());
         Map<String, ItemId> named = new HashMap<>();
         for (Item item : targets.isEmpty() ? List.<Item>of() : items) {
-            String home = FactSheet.home(item.id());
+            ItemId id = item.id();
+            String home = FactSheet.home(id);
             if (targets.contains(home)) {
-                named.putIfAbsent(item.id().owner().isEmpty() ? home : home + ":" + KitFacts.label(item.id()), item.id());
+                named.putIfAbsent(id.owner().isEmpty() ? home : home + ":" + KitFacts.label(id), id);
             }
         }
         waivers.stream().map(each -> KitFacts.of(each, named).build()).sorted(Comparator.comparing(Item::id))

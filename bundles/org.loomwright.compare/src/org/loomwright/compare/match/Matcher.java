@@ -29,8 +29,9 @@ public final class Matcher {
 
     /** Wires are matched over all circuits of their harness, so that a circuit can be split. */
     private static final List<Sort> ORDER = List.of(Sort.PART, Sort.WIRING, Sort.KIT, Sort.ZONE, Sort.GROUND,
-            Sort.PLACE, Sort.POSITION, Sort.CONSTRAINT, Sort.STRAP, Sort.DEVICE, Sort.MODE, Sort.BREAKOUT, Sort.RUN, Sort.BARRIER, Sort.STUD, Sort.CONNECTOR, Sort.CIRCUIT,
-            Sort.SPLICE, Sort.WIRE, Sort.PLACED, Sort.WAIVER, Sort.PRACTICE);
+            Sort.PLACE, Sort.POSITION, Sort.CONSTRAINT, Sort.STRAP, Sort.DEVICE, Sort.MODE, Sort.BREAKOUT, Sort.RUN,
+            Sort.BARRIER, Sort.STUD, Sort.CONNECTOR, Sort.CIRCUIT, Sort.SPLICE, Sort.WIRE, Sort.PLACED, Sort.WAIVER,
+            Sort.PRACTICE);
 
     private final Partners partners = new Partners();
     private Set<ItemId> verbatim;

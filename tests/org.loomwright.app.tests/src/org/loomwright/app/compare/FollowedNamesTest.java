@@ -122,7 +122,8 @@ class FollowedNamesTest {
 
     @Test
     void whatACircuitStandsForFollowsTheDrawing() {
-        assertEquals(List.of("circuit 30 of works renamed 31"), changes("circuit 30", "circuit 31", "for 30", "for 31"));
+        assertEquals(List.of("circuit 30 of works renamed 31"), changes("circuit 30", "circuit 31",
+                "for 30", "for 31"));
     }
 
     /** A condition that still names the old option is about another one now. */
