@@ -3,6 +3,7 @@ package org.loomwright.compare;
 
 import java.util.List;
 import org.loomwright.compare.change.Change;
+import org.loomwright.compare.facts.ChoiceNames;
 import org.loomwright.compare.facts.FactSheet;
 import org.loomwright.compare.match.Matching;
 
@@ -18,6 +19,11 @@ public record Comparison(FactSheet old, FactSheet now, Matching matching, List<C
 
     public Comparison {
         changes = List.copyOf(changes);
+    }
+
+    /** The old side with the names that choices have on the new one in its conditions. Linear when one is renamed. */
+    public FactSheet followed() {
+        return ChoiceNames.follow(old, matching.partners());
     }
 
     /** The changes that a vehicle or the bench feels. */

@@ -53,7 +53,7 @@ public final class InterfaceConsequence implements Consequence {
 
     @Override
     public Effect of(Revision revision, Cancel cancel, Progress progress) {
-        FactSheet old = revision.comparison().old();
+        FactSheet old = revision.comparison().followed();
         List<Line> lines = new ArrayList<>();
         Set<String> frozen = new TreeSet<>();
         for (Item kit : old.items().values().stream().filter(item -> item.id().sort() == Sort.KIT).toList()) {
@@ -63,7 +63,7 @@ public final class InterfaceConsequence implements Consequence {
             boolean isSold = sold || !number.isEmpty() && now.isPresent()
                     && now.get().facts().keySet().stream().anyMatch(slot -> slot.property() == Property.SOLD
                             && slot.subject().shown().equals(number));
-            List<Line> own = new Kit(revision, kit, now, isSold, cancel).lines();
+            List<Line> own = new Kit(revision, old, kit, now, isSold, cancel).lines();
             lines.addAll(own);
             if (isSold && !own.isEmpty()) {
                 frozen.add(kit.id().name() + " revision " + number);
@@ -87,9 +87,9 @@ public final class InterfaceConsequence implements Consequence {
         private final Cancel cancel;
         private final List<Line> lines = new ArrayList<>();
 
-        Kit(Revision revision, Item kit, Optional<Item> after, boolean isSold, Cancel cancel) {
+        Kit(Revision revision, FactSheet old, Item kit, Optional<Item> after, boolean isSold, Cancel cancel) {
             this.revision = revision;
-            this.old = revision.comparison().old();
+            this.old = old;
             this.now = revision.comparison().now();
             this.matching = revision.comparison().matching();
             this.kit = kit;
@@ -127,7 +127,7 @@ public final class InterfaceConsequence implements Consequence {
             }
             vehicles(before.get(), partner.get(), contained, containedNow);
             fit(id, partner.get().id());
-            new MatingFaces(revision.comparison(), id.name()).losses().forEach(loss ->
+            new MatingFaces(revision.comparison(), old, id.name()).losses().forEach(loss ->
                     add(loss.connector(), loss.what(), loss.vehicles()));
         }
 

@@ -43,9 +43,14 @@ final class MatingFaces {
     private final Map<ItemId, ItemId> back;
     private final List<Loss> losses = new ArrayList<>();
 
-    MatingFaces(Comparison comparison, String harness) {
+    /**
+     * @param comparison the two sides
+     * @param old        the old one, with the names that choices have on the new one
+     * @param harness    the harness as the old side calls it
+     */
+    MatingFaces(Comparison comparison, FactSheet old, String harness) {
         this.comparison = comparison;
-        this.old = comparison.old();
+        this.old = old;
         this.now = comparison.now();
         this.back = comparison.matching().reversed();
         this.names = comparison.matching()::name;

@@ -86,7 +86,7 @@ class SoldTest {
     void aBranchThatDoesNotReachAnyMoreIsNot() {
         Map<String, String> shorter = Sides.edited(next(sold), "headlampLeft 280 mm", "headlampLeft 266 mm");
         assertEquals(List.of("harness front: error[interface-changed] no longer fits frontCoupe at headlampLeft: "
-                + "too short"), told(shorter));
+                + "too short; year <= 1969 and coupe"), told(shorter));
         assertTrue(effect(shorter).objects(Severity.ERROR));
         assertTrue(effect(shorter).headline().orElseThrow().contains("frontKit revision A"));
     }
@@ -123,10 +123,21 @@ class SoldTest {
         assertEquals(List.of(), told(renamed));
     }
 
+    /** Conditions follow a renamed upgrade: what differs besides is found, and nothing else. */
+    @Test
+    void aRenamedUpgradeIsNoLossAndHidesNone() {
+        Map<String, String> renamed = new TreeMap<>(next(sold));
+        renamed.replaceAll((name, text) -> text.replaceAll("\\bhazardLights\\b", "warningLights"));
+        assertEquals(List.of(), told(renamed));
+        assertEquals(List.of("harness front: error[interface-changed] is no longer for; not warningLights"),
+                told(Sides.edited(renamed, "    contains front\n", "    contains front when warningLights\n")));
+    }
+
     @Test
     void aRevisionThatIsNotSoldIsOnlyTold() {
         Map<String, String> shorter = Sides.edited(sold, "headlampLeft 280 mm", "headlampLeft 266 mm");
-        assertEquals(List.of("harness front: no longer fits frontCoupe at headlampLeft: too short"), told(shorter));
+        assertEquals(List.of("harness front: no longer fits frontCoupe at headlampLeft: too short; "
+                + "year <= 1969 and coupe"), told(shorter));
         assertTrue(effect(shorter).headline().isEmpty());
     }
 
