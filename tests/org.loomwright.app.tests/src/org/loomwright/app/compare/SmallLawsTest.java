@@ -4,6 +4,7 @@ package org.loomwright.app.compare;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -12,9 +13,9 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.loomwright.compare.Comparison;
 import org.loomwright.compare.FactComparer;
-import org.loomwright.compare.ItemId;
 import org.loomwright.compare.Sort;
 import org.loomwright.compare.change.Change;
+import org.loomwright.compare.change.Delta;
 import org.loomwright.compare.change.Replay;
 import org.loomwright.compare.facts.FactSheet;
 import org.loomwright.condition.Choices;
@@ -84,26 +85,39 @@ class SmallLawsTest {
 
     /** What the way back has to tell: what was added is removed, and so on, of the elements of the other side. */
     static List<String> mirrored(Comparison forth) {
-        return forth.changes().stream().map(change -> {
-            Change.Kind kind = switch (change.kind()) {
+        List<String> all = new ArrayList<>();
+        for (Change change : forth.changes()) {
+            all.add(change.aspect() + " " + switch (change.kind()) {
                 case ADDED -> Change.Kind.REMOVED;
                 case REMOVED -> Change.Kind.ADDED;
                 case SPLIT -> Change.Kind.JOINED;
                 case JOINED -> Change.Kind.SPLIT;
                 default -> change.kind();
-            };
-            return told(kind, forth.matching().reversed().getOrDefault(change.item(), change.item()), change);
-        }).sorted().toList();
+            });
+            change.deltas().forEach(delta -> all.add(switch (delta) {
+                case Delta.Added added -> "- " + added.item();
+                case Delta.Removed removed -> "+ " + removed.item();
+                case Delta.Renamed renamed -> renamed.item() + " -> " + renamed.from();
+                case Delta.Restated restated -> forth.matching().reversed().get(restated.item()) + ": "
+                        + restated.slot().property();
+            }));
+        }
+        return all.stream().sorted().toList();
     }
 
-    static List<String> told(Comparison back) {
-        return back.changes().stream().map(change -> told(change.kind(), change.item(), change)).sorted().toList();
-    }
-
-    /** A circuit that is split is told of the new one, one that is joined of its wires: of these the kind alone. */
-    private static String told(Change.Kind kind, ItemId item, Change change) {
-        boolean whole = kind == Change.Kind.SPLIT || kind == Change.Kind.JOINED;
-        return kind + (whole ? "" : " " + item) + ", " + change.aspect();
+    /** What a comparison tells: aspect and kind of each change, and all that it replaces. */
+    static List<String> told(Comparison comparison) {
+        List<String> all = new ArrayList<>();
+        for (Change change : comparison.changes()) {
+            all.add(change.aspect() + " " + change.kind());
+            change.deltas().forEach(delta -> all.add(switch (delta) {
+                case Delta.Added added -> "+ " + added.item();
+                case Delta.Removed removed -> "- " + removed.item();
+                case Delta.Renamed renamed -> renamed.from() + " -> " + renamed.item();
+                case Delta.Restated restated -> restated.item() + ": " + restated.slot().property();
+            }));
+        }
+        return all.stream().sorted().toList();
     }
 
     @Test
