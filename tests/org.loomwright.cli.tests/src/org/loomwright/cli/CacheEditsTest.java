@@ -31,7 +31,7 @@ import org.loomwright.testing.Git;
  */
 class CacheEditsTest {
 
-    private static final int ROUNDS = 24;
+    private static final int ROUNDS = 20;
     private static final Pattern NUMBER = Pattern.compile("(?<=\\s)\\d+(?= (mm|ga|A|C|W)\\b)");
     private static final Pattern DECLARED = Pattern.compile(
             "^\\s*(connector|branch|breakout|device|splice|harness|drawing|place|option|lamp|housing) (\\w+)\\b");

@@ -12,6 +12,7 @@ import java.net.URI;
 import java.net.URLClassLoader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.Arrays;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
@@ -20,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.loomwright.testing.Git;
 
-/** The recipes of {@code docs/git.md}, called by the real git program. */
+/** The recipes of {@code docs/git.md} and {@code docs/ci.md}, called by the real git program. */
 @Tag("outside")
 class GitDriversTest {
 
@@ -135,6 +136,27 @@ class GitDriversTest {
         git.run("rm", "-q", "--cached", "kits/front.loom");
         String removed = git.run("diff", "--cached");
         assertTrue(removed.contains("harness front \"Front\" removed"), removed);
+    }
+
+    /** The hook as {@code docs/ci.md} has it. */
+    @Test
+    void theHookStopsACommitWithAFindingAndNoOther() throws IOException {
+        String document = Files.readString(Path.of(System.getProperty("loomwright.root"), "docs/ci.md"));
+        String recipe = document.substring(document.indexOf("```sh\n#!/bin/sh\n# Checks the projects") + 6);
+        Path hook = git.folder().resolve(".git/hooks/pre-commit");
+        Files.createDirectories(hook.getParent());
+        Files.writeString(hook, recipe.substring(0, recipe.indexOf("```")));
+        assertTrue(hook.toFile().setExecutable(true));
+        Files.copy(temporary.resolve("loomwright"), git.folder().resolve("loomwright"),
+                StandardCopyOption.COPY_ATTRIBUTES);
+        git.write("README", "no project is touched\n").commit("no project");
+        git.write("kits/p/car.loom", "platform car {\n    years 1964 .. 1971\n}\n").commit("good");
+        git.write("kits/p/car.loom", "platform car {\n    years 1971 .. 1964\n}\n");
+        AssertionError refused = assertThrows(AssertionError.class, () -> git.commit("bad"));
+        assertTrue(refused.getMessage().contains("error[range-reversed]"), refused.getMessage());
+        git.run("rm", "-q", "-r", "-f", "kits/p");
+        git.commit("the project is gone");
+        assertEquals("the project is gone\ngood\nno project\nbase\n", git.run("log", "--format=%s"));
     }
 
     @Test
