@@ -4,6 +4,8 @@ package org.loomwright.compare.facts;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.loomwright.compare.ItemId;
 import org.loomwright.compare.Sort;
 import org.loomwright.harness.Circuit;
@@ -26,6 +28,7 @@ final class Names {
     private final Platform platform;
     private final Map<String, ItemId> ends = new HashMap<>();
     private final Map<String, ItemId> points = new HashMap<>();
+    private final Map<String, Set<String>> circuits = new HashMap<>();
 
     Names(Wiring wiring, Map<String, Wiring> wirings, Map<String, Platform> platforms) {
         this.owner = wiring.name().text();
@@ -94,9 +97,14 @@ final class Names {
 
     /** A circuit of a drawing. */
     Value circuit(String drawing, String number) {
-        Wiring other = wirings.get(drawing);
-        return other != null && other.circuits().stream().anyMatch(each -> each.name().text().equals(number))
+        return circuits.computeIfAbsent(drawing, this::numbers).contains(number)
                 ? Value.mention(Sort.CIRCUIT, drawing, number) : Value.word(number);
+    }
+
+    private Set<String> numbers(String drawing) {
+        Wiring other = wirings.get(drawing);
+        return other == null ? Set.of()
+                : other.circuits().stream().map(each -> each.name().text()).collect(Collectors.toSet());
     }
 
     /** Where a part or splice sits. */
