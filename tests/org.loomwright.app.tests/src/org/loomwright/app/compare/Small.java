@@ -56,6 +56,12 @@ public final class Small {
         return text.toString();
     }
 
+    /** The source text of its harness alone. */
+    public String harnessText() {
+        int start = text.indexOf("\nharness ") + 1;
+        return text.substring(start, text.indexOf("\n}\n", start) + 3);
+    }
+
     /** Its elements in the order of the source. */
     public List<Named> elements() {
         return List.copyOf(elements);
