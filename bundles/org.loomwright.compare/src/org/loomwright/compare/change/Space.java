@@ -12,7 +12,9 @@ import org.loomwright.compare.facts.Item;
 import org.loomwright.compare.facts.Property;
 import org.loomwright.compare.facts.Slot;
 import org.loomwright.compare.facts.Stated;
+import org.loomwright.condition.Choices;
 import org.loomwright.condition.Condition;
+import org.loomwright.condition.Constraint;
 import org.loomwright.condition.Expression;
 import org.loomwright.condition.Resolution;
 import org.loomwright.condition.TooManyCombinations;
@@ -46,8 +48,25 @@ public final class Space {
             return new Space(Stream.of(Optional.ofNullable(after), Optional.ofNullable(before))
                     .flatMap(Optional::stream).map(PlatformView::vehicles).findFirst(), "");
         }
-        boolean same = before.vehicles().choices().equals(after.vehicles().choices());
+        boolean same = isSame(before.vehicles().choices(), after.vehicles().choices());
         return new Space(Optional.of(after.vehicles()), same ? "" : OTHER_CHOICES);
+    }
+
+    /** Whether two platforms leave the same to choose, wherever it is written and whatever titles it has. */
+    public static boolean isSame(Choices one, Choices other) {
+        return one.years().equals(other.years()) && one.axes().equals(other.axes())
+                && breaks(one).equals(breaks(other)) && constraints(one).equals(constraints(other));
+    }
+
+    private static List<String> breaks(Choices choices) {
+        return choices.breaks().stream().map(each -> each.year() + " " + each.name()).toList();
+    }
+
+    private static List<String> constraints(Choices choices) {
+        return choices.constraints().stream().map(each -> switch (each) {
+            case Constraint.Never never -> "never " + never.expression().words();
+            case Constraint.Require require -> "require " + require.then().words() + " when " + require.when().words();
+        }).sorted().toList();
     }
 
     String caveat() {

@@ -126,6 +126,20 @@ class FollowedNamesTest {
                 "for 30", "for 31"));
     }
 
+    /** Where a platform is written is no matter: only other choices are told of. */
+    @Test
+    void aCommentAboveAPlatformChangesNoChoice() {
+        Project old = sides.project(Map.of("all.loom", TEXT));
+        for (boolean other : List.of(false, true)) {
+            String text = "// A note.\n" + TEXT.replace("on ours:J1", "on ours:7a").replace("1971", other ? "1970" : "1971");
+            Change change = new FactComparer().compare(old, sides.project(Map.of("all.loom", text.replace(
+                    "works\n        wire a 18", "works\n        wire a 16")))).changes().stream()
+                    .filter(each -> each.sentence().contains("size 18 ga")).findFirst().orElseThrow();
+            assertEquals(other ? "the choices of the platform changed; told of the new platform" : "",
+                    change.felt().caveat());
+        }
+    }
+
     /** A condition that still names the old option is about another one now. */
     @Test
     void whatDoesNotFollowIsTold() {
