@@ -131,7 +131,7 @@ class FollowedNamesTest {
     void aCommentAboveAPlatformChangesNoChoice() {
         Project old = sides.project(Map.of("all.loom", TEXT));
         for (boolean other : List.of(false, true)) {
-            String text = "// A note.\n" + TEXT.replace("on ours:J1", "on ours:7a").replace("1971", other ? "1970" : "1971");
+            String text = "// A note.\n" + TEXT.replace("1971", other ? "1970" : "1971");
             Change change = new FactComparer().compare(old, sides.project(Map.of("all.loom", text.replace(
                     "works\n        wire a 18", "works\n        wire a 16")))).changes().stream()
                     .filter(each -> each.sentence().contains("size 18 ga")).findFirst().orElseThrow();

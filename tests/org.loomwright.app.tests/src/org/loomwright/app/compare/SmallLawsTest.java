@@ -21,10 +21,13 @@ import org.loomwright.compare.change.Space;
 import org.loomwright.compare.facts.FactSheet;
 import org.loomwright.lang.Formatter;
 
-/** What holds of every comparison, on invented projects with elements of every sort and edits of any line. */
+/**
+ * What holds of every comparison, on 1,000 invented projects with elements of every sort and edits of any line; on
+ * thousands of harnesses {@link CompareLawsTest} tries the same.
+ */
 class SmallLawsTest {
 
-    private static final int BASES = 400;
+    private static final int BASES = 200;
     private static final int EACH = 5;
 
     private final Sides sides = new Sides();
@@ -42,7 +45,7 @@ class SmallLawsTest {
         return edited;
     }
 
-    /** Revisions of revisions, each an edit of any lines, sensible or not: 2,000 of them. */
+    /** Revisions of revisions, each an edit of any lines, sensible or not. */
     @Test
     void theChangesOfAnyEditGiveTheOtherSideAndTheWayBackIsTheInverse() {
         int changed = 0;
@@ -143,7 +146,7 @@ class SmallLawsTest {
             }
         }
         for (Sort sort : Sort.values()) {
-            assertTrue(renamed.getOrDefault(sort, 0) >= 5, sort + " in " + renamed);
+            assertTrue(renamed.getOrDefault(sort, 0) >= 2, sort + " in " + renamed);
         }
     }
 

@@ -32,9 +32,6 @@ class MergeLawsTest {
 
     private static final int ROUNDS = 400;
 
-    /** Of laws that {@link SmallMergeLawsTest} tries thousands of times. */
-    private static final int FEW = 100;
-
     private final Merging merging = new Merging();
     private final List<Version> files = new ArrayList<>();
 
@@ -58,7 +55,7 @@ class MergeLawsTest {
 
     @Test
     void oneSideAloneIsTheResultByteForByte() {
-        for (int seed = 0; seed < FEW; seed++) {
+        for (int seed = 0; seed < ROUNDS; seed++) {
             Version base = file(seed);
             Version side = edited(base, seed, true);
             assertEquals(side.text(), merging.merge(base, side, base).text(), "ours, seed " + seed);
@@ -71,7 +68,7 @@ class MergeLawsTest {
     void theSidesMayBeExchanged() {
         int clean = 0;
         int torn = 0;
-        for (int seed = 0; seed < FEW; seed++) {
+        for (int seed = 0; seed < ROUNDS; seed++) {
             Version base = file(seed);
             Version one = edited(base, seed, true);
             Version other = edited(base, seed + 10_000, true);
@@ -86,11 +83,11 @@ class MergeLawsTest {
                 torn++;
             }
         }
-        assertTrue(clean > FEW / 4 && torn > FEW / 50, clean + " without and " + torn + " with conflicts");
+        assertTrue(clean > ROUNDS / 4 && torn > ROUNDS / 50, clean + " without and " + torn + " with conflicts");
     }
 
     /** The facts; elements that have one name are numbered as they stand, which means nothing. */
-    static List<String> unnumbered(FactSheet sheet) {
+    private static List<String> unnumbered(FactSheet sheet) {
         List<String> elements = new ArrayList<>();
         StringBuilder element = new StringBuilder();
         for (String line : sheet.content()) {

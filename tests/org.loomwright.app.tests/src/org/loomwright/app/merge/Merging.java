@@ -2,6 +2,7 @@
 package org.loomwright.app.merge;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import org.loomwright.compare.facts.FactSheet;
 import org.loomwright.compare.merge.ElementMerger;
@@ -36,5 +37,20 @@ final class Merging {
 
     Merged merge(String base, String ours, String theirs) {
         return merge(version(base), version(ours), version(theirs));
+    }
+
+    /** The facts; elements that have one name are numbered as they stand, which means nothing. */
+    static List<String> unnumbered(FactSheet sheet) {
+        List<String> elements = new ArrayList<>();
+        StringBuilder element = new StringBuilder();
+        for (String line : sheet.content()) {
+            if (!line.startsWith(" ")) {
+                elements.add(element.toString());
+                element.setLength(0);
+            }
+            element.append(line.replaceAll(" \\(no\\. \\d+\\)", "")).append('\n');
+        }
+        elements.add(element.toString());
+        return elements.stream().sorted().toList();
     }
 }

@@ -57,8 +57,8 @@ class SmallMergeLawsTest {
                     if (forth.text().equals(back.text())) {
                         continue;
                     }
-                    assertEquals(MergeLawsTest.unnumbered(merging.facts(forth.text())),
-                            MergeLawsTest.unnumbered(merging.facts(back.text())), about);
+                    assertEquals(Merging.unnumbered(merging.facts(forth.text())),
+                            Merging.unnumbered(merging.facts(back.text())), about);
                 } else {
                     torn++;
                 }
