@@ -37,6 +37,7 @@ record Flags(Format format, Severity failOn, boolean never, Shown shown, boolean
     private static final String ACCEPTED = "--accepted";
     private static final String ALL = "--all";
     private static final String QUIET = "--quiet";
+    private static final String EVERY = "--every";
     private static final String TODAY = "--today";
 
     /** Describes the options of a command that judges. */
@@ -73,6 +74,7 @@ record Flags(Format format, Severity failOn, boolean never, Shown shown, boolean
     private static void showing(CommandSpec spec) {
         spec.addOption(flag(INHERITED, "Also print findings about what the factory did; they never count."));
         spec.addOption(flag(ACCEPTED, "Also print findings that somebody accepted; they do not count."));
+        spec.addOption(flag(EVERY, "Solve the circuits of every vehicle, however many differ: may take many minutes."));
         spec.addOption(OptionSpec.builder(TODAY).type(String.class).paramLabel("DATE").description(
                 "Judge waivers as on this day, 2027-06-30 for example (default: today, UTC).").build());
     }
@@ -147,7 +149,8 @@ record Flags(Format format, Severity failOn, boolean never, Shown shown, boolean
                 Format.of(FORMAT, parsed.matchedOptionValue(FORMAT, "text"), formats),
                 never ? Severity.ERROR : severity(failOn, servers), never,
                 new Shown(all || parsed.hasMatchedOption(INHERITED), all || parsed.hasMatchedOption(ACCEPTED), all),
-                parsed.hasMatchedOption(QUIET), settings(parsed.matchedOptionValue(TODAY, "")));
+                parsed.hasMatchedOption(QUIET), settings(parsed.matchedOptionValue(TODAY, ""))
+                        .solving(parsed.hasMatchedOption(EVERY)));
     }
 
     /** True for {@code --format json}. */

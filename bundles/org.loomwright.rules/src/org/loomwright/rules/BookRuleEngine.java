@@ -74,7 +74,7 @@ public final class BookRuleEngine implements RuleEngine {
     @Override
     public Answered check(Project project, Settings settings, Function<String, Silences> known, Cancel cancel,
             Progress progress) {
-        Prints prints = new Prints(project);
+        Prints prints = new Prints(project, settings);
         Hearing hearing = new Hearing(prints, known.apply(prints.common()));
         Report report = check(project, settings, Memory.none(), Optional.of(hearing), cancel, progress).report();
         return new Answered(report, prints.common(), hearing.silences());
@@ -95,13 +95,13 @@ public final class BookRuleEngine implements RuleEngine {
         Set<String> drawings = project.drawings().stream().map(WiringView::name).collect(Collectors.toSet());
         Shapes shapes = memory.shapes(project, cancel);
         Joining joining = new Joining();
-        Units units = new Units(project, memory);
+        Units units = new Units(project, memory, settings.every());
         Work work = new Work(drawings::contains, new Writing(project::text), shapes, hearing, cancel, progress);
         Map<String, Found> found = new HashMap<>();
         List<Found> inOrder = new ArrayList<>();
         for (Unit unit : units.list(cancel, (platform, why) -> joining.tooMany("the connections of "
                 + platform.name(), platform.name(), "platform " + platform.name(), why))) {
-            Found here = work.plan(unit, memory.found(unit, book, names));
+            Found here = work.plan(unit, memory.found(unit, book, settings.every(), names));
             found.put(unit.name(), here);
             inOrder.add(here);
         }
@@ -121,7 +121,7 @@ public final class BookRuleEngine implements RuleEngine {
         Report report = new Report(Fingerprints.distinct(findings), new Report.Work(
                 outcomes.stream().mapToLong(Outcome::targets).sum(),
                 outcomes.stream().mapToLong(Outcome::checks).sum(), joining.taken()));
-        return new Checked(report, new Memory(book, names, Optional.of(shapes), found, units.wired()),
+        return new Checked(report, new Memory(book, settings.every(), names, Optional.of(shapes), found, units.wired()),
                 work.asked.get());
     }
 

@@ -16,14 +16,16 @@ import org.loomwright.quantity.Cancel;
 public final class Memory {
 
     private final RuleBook book;
+    private final boolean every;
     private final List<String> names;
     private final Optional<Shapes> shapes;
     private final Map<String, Found> found;
     private final Map<String, Wired> wired;
 
-    Memory(RuleBook book, List<String> names, Optional<Shapes> shapes, Map<String, Found> found,
+    Memory(RuleBook book, boolean every, List<String> names, Optional<Shapes> shapes, Map<String, Found> found,
             Map<String, Wired> wired) {
         this.book = book;
+        this.every = every;
         this.names = List.copyOf(names);
         this.shapes = shapes;
         this.found = Map.copyOf(found);
@@ -32,7 +34,7 @@ public final class Memory {
 
     /** Returns a memory of nothing. */
     public static Memory none() {
-        return new Memory(new RuleBook(List.of()), List.of(), Optional.empty(), Map.of(), Map.of());
+        return new Memory(new RuleBook(List.of()), false, List.of(), Optional.empty(), Map.of(), Map.of());
     }
 
     /** Names and kinds of drawings and harnesses; when one comes or goes, everything is asked again. */
@@ -45,17 +47,18 @@ public final class Memory {
         return shapes.map(known -> known.of(project, cancel)).orElseGet(() -> new Shapes(project, cancel));
     }
 
-    /** What was found in a unit by the same rules, among drawings and harnesses of the same names. */
-    Optional<Found> found(Unit unit, RuleBook now, List<String> namesNow) {
-        return book.equals(now) && names.equals(namesNow) ? Optional.ofNullable(found.get(unit.name()))
-                : Optional.empty();
+    /** What was found in a unit by the same rules, solving as much, among drawings and harnesses of the same names. */
+    Optional<Found> found(Unit unit, RuleBook now, boolean everyNow, List<String> namesNow) {
+        return book.equals(now) && every == everyNow && names.equals(namesNow)
+                ? Optional.ofNullable(found.get(unit.name())) : Optional.empty();
     }
 
     /** The connections of a fitment, the ones that are known where it is the same; kept under a name. */
-    Wired wired(String name, Fitment fitment, Map<String, Wired> keep) {
-        Wired fresh = new Wired(fitment);
+    Wired wired(String name, Fitment fitment, boolean all, Map<String, Wired> keep) {
+        Wired fresh = new Wired(fitment, all);
         Wired known = wired.get(name);
-        Wired used = known != null && Identity.same(known.inputs(), fresh.inputs()) ? known : fresh;
+        Wired used = known != null && known.every() == all && Identity.same(known.inputs(), fresh.inputs()) ? known
+                : fresh;
         keep.put(name, used);
         return used;
     }

@@ -31,7 +31,10 @@ final class Prints {
     private final String whole;
     private final Map<String, String> wirings = new ConcurrentHashMap<>();
 
-    Prints(Project project) {
+    /**
+     * @param settings what else answers rest on; the day is none of it
+     */
+    Prints(Project project, Settings settings) {
         this.project = project;
         List<String> shared = new ArrayList<>();
         List<String> all = new ArrayList<>();
@@ -46,6 +49,7 @@ final class Prints {
         shared.addAll(Memory.names(project));
         shared.add("");
         shared.addAll(project.parts().keySet());
+        shared.add(settings.every() ? "every vehicle solved" : "");
         common = hash(shared);
         all.add(common);
         whole = hash(all);

@@ -29,8 +29,8 @@ public record RuleInfo(String id, String title, Severity severity, Kind kind, Sc
         HOUSING("housing"),
         HARNESS("drawing or harness"),
         PROTECTION_TREE("protection tree"),
-        /** Currents and voltages mode by mode; larger sets of vehicles are not solved by a check. */
-        OPERATING_POINTS("operating points of at most 64 vehicles"),
+        /** Currents and voltages mode by mode; of many vehicles no more than a budget allows, and the rest is named. */
+        OPERATING_POINTS("operating points"),
         PLATFORM("platform"),
         PROJECT("project");
 
@@ -55,7 +55,7 @@ public record RuleInfo(String id, String title, Severity severity, Kind kind, Sc
         Objects.requireNonNull(basis);
     }
 
-    /** Returns whether it looks at every vehicle that can exist, however many these are. */
+    /** Returns whether it looks at every vehicle that can exist, however many these are, and never within a budget. */
     public boolean reachesEveryVehicle() {
         return scope != Scope.OPERATING_POINTS;
     }

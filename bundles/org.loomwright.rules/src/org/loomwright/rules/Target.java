@@ -4,10 +4,8 @@ package org.loomwright.rules;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import java.util.Optional;
 import org.loomwright.electric.connection.Connections;
 import org.loomwright.electric.connection.WireEnd;
-import org.loomwright.electric.survey.Survey;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.link.ConnectorView;
 import org.loomwright.harness.link.PlatformView;
@@ -104,11 +102,10 @@ public sealed interface Target {
         }
 
         /**
-         * Returns what is wrong with currents and voltages in any vehicle and mode; empty where there are more vehicles
-         * than are solved in a check, or no source.
+         * Returns what is wrong with currents and voltages in any vehicle and mode, as far as a check goes.
          */
-        public Optional<Survey> survey() {
-            return wired.survey(shapes.checked().parts());
+        public Circuits circuits() {
+            return wired.circuits(shapes.checked().parts());
         }
 
         /** Returns the shapes of what is fitted. */

@@ -27,12 +27,17 @@ final class Units {
 
     private final Project project;
     private final Memory memory;
+    private final boolean every;
     private final Map<String, Wired> wired = new HashMap<>();
     private final List<Unit> units = new ArrayList<>();
 
-    Units(Project project, Memory memory) {
+    /**
+     * @param every whether circuits are solved however many vehicles there are
+     */
+    Units(Project project, Memory memory, boolean every) {
         this.project = project;
         this.memory = memory;
+        this.every = every;
     }
 
     /**
@@ -76,7 +81,7 @@ final class Units {
             for (Fitment part : fitment.parts()) {
                 String name = "connections " + platform.name() + " " + part.words() + " "
                         + part.fitted().keySet().stream().findFirst().orElse("");
-                Wired here = memory.wired(name, part, wired);
+                Wired here = memory.wired(name, part, every, wired);
                 List<Wired> before = fitment.ours() ? meeting(factory, part.domain()) : List.of();
                 List<Object> inputs = new ArrayList<>(here.inputs());
                 before.forEach(each -> inputs.addAll(each.inputs()));

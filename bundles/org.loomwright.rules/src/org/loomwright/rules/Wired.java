@@ -4,13 +4,16 @@ package org.loomwright.rules;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
-import java.util.Optional;
+import org.loomwright.condition.Condition;
 import org.loomwright.electric.connection.Connections;
 import org.loomwright.electric.connection.Fitment;
 import org.loomwright.electric.network.Schematic;
+import org.loomwright.electric.survey.BlockSurvey;
 import org.loomwright.electric.survey.Inspectors;
 import org.loomwright.electric.survey.Survey;
 import org.loomwright.harness.Part;
@@ -22,16 +25,25 @@ import org.loomwright.quantity.Cancel;
  */
 final class Wired {
 
-    /** The most vehicles of which a check solves the circuits. */
-    static final int MOST_VEHICLES = 64;
+    /** So many vehicles are solved whole, whatever that takes. */
+    static final int FEW_VEHICLES = 64;
+    /** More vehicles are looked at where their connections hang on no more conditions than this. */
+    static final int MOST_CONDITIONS = 40;
+    /** So many assignments, of all blocks and modes, are solved of more vehicles. */
+    static final int MOST_ASSIGNMENTS = 1_024;
 
     private final Fitment fitment;
+    private final boolean every;
     private final Map<Class<?>, Object> derived = new HashMap<>();
     private Connections connections;
-    private Optional<Survey> survey;
+    private Circuits circuits;
 
-    Wired(Fitment fitment) {
+    /**
+     * @param every whether circuits are solved however many vehicles there are
+     */
+    Wired(Fitment fitment, boolean every) {
         this.fitment = fitment;
+        this.every = every;
     }
 
     Fitment fitment() {
@@ -51,30 +63,48 @@ final class Wired {
         return type.cast(derived.computeIfAbsent(type, key -> maker.apply(connections())));
     }
 
+    boolean every() {
+        return every;
+    }
+
     /**
-     * What is wrong with currents and voltages; empty for more than {@link #MOST_VEHICLES} vehicles, which are left to
-     * the command for currents, where there is nothing that feeds anything, and where no mode says what is switched on.
+     * What is wrong with currents and voltages: nothing where there is nothing that feeds anything, or where no mode
+     * says what is switched on. Of more than {@link #FEW_VEHICLES} vehicles no more than {@link #MOST_ASSIGNMENTS}
+     * assignments are solved, and none where the connections hang on more than {@link #MOST_CONDITIONS} conditions.
      */
-    synchronized Optional<Survey> survey(Map<String, Part> parts) {
-        if (survey == null) {
-            boolean few = fitment.domain().count().compareTo(BigInteger.valueOf(MOST_VEHICLES)) <= 0;
-            boolean modes = !fitment.platform().platform().modes().isEmpty();
-            if (!few || !modes || connections().supplies().isEmpty()) {
-                survey = Optional.empty();
-            } else {
-                Schematic schematic = Schematic.of(connections(), parts);
-                survey = Optional.of(Survey.of(schematic, schematic.modes(), Inspectors.all(), Survey.MOST,
-                        Cancel.NEVER));
-            }
+    synchronized Circuits circuits(Map<String, Part> parts) {
+        if (circuits == null) {
+            circuits = fitment.platform().platform().modes().isEmpty() || connections().supplies().isEmpty()
+                    ? Circuits.NONE : solve(parts);
         }
-        return survey;
+        return circuits;
+    }
+
+    private Circuits solve(Map<String, Part> parts) {
+        boolean few = fitment.domain().count().compareTo(BigInteger.valueOf(FEW_VEHICLES)) <= 0;
+        if (!few && !every && hangsOnMuch()) {
+            return Circuits.TOO_MANY;
+        }
+        Schematic schematic = Schematic.of(connections(), parts);
+        if (few) {
+            return Circuits.of(Survey.of(schematic, schematic.modes(), Inspectors.all(), Survey.MOST, Cancel.NEVER));
+        }
+        return Circuits.of((every ? BlockSurvey.of(schematic, schematic.modes(), Inspectors.all(), Survey.MOST, 1,
+                Cancel.NEVER) : BlockSurvey.within(schematic, schematic.modes(), Inspectors.all(), MOST_ASSIGNMENTS,
+                        Cancel.NEVER)).survey());
+    }
+
+    private boolean hangsOnMuch() {
+        Set<Condition> conditions = new HashSet<>();
+        return connections().edges().stream().anyMatch(each -> conditions.add(each.when())
+                && conditions.size() > MOST_CONDITIONS);
     }
 
     /** Lets go of the connections, which take more room than all that was found in them. */
     synchronized void release() {
         connections = null;
         derived.clear();
-        survey = null;
+        circuits = null;
     }
 
     /** What the connections depend on, to be compared by identity. */

@@ -18,10 +18,14 @@ class ElectricCallTest {
     private Path folder;
 
     private Call call(String example, String... more) throws Exception {
+        return of("electric", example, more);
+    }
+
+    private Call of(String command, String example, String... more) throws Exception {
         Files.copy(Path.of(System.getProperty("loomwright.root")).normalize().resolve("docs/examples/broken")
                 .resolve(example + ".loom"), folder.resolve("demo.loom"));
         String[] args = new String[more.length + 2];
-        args[0] = "electric";
+        args[0] = command;
         args[1] = ".";
         System.arraycopy(more, 0, args, 2, more.length);
         return Call.in(folder, args);
@@ -117,6 +121,16 @@ class ElectricCallTest {
                 && !kit.contains("lamp-too-dim: Left headlamp"), kit);
         String fan = out.substring(out.indexOf("\nelectricFan, as the factory wired it: "));
         assertTrue(fan.substring(0, fan.indexOf("\n\n")).contains("gains no-excitation"), fan);
+    }
+
+    /** A check keeps a budget and says what it left out; without one the same answer is not taken from before. */
+    @Test
+    void aCheckSolvesEveryVehicleWhenAsked() throws Exception {
+        String within = of("check", "circuits-bounded", "--fail-on", "error").isFine().out();
+        assertTrue(within.contains("[circuits-bounded]: bounded: not every vehicle's currents"), within);
+        String every = Call.in(folder, "check", ".", "--every").isFine().out();
+        assertTrue(!every.contains("circuits-bounded]"), every);
+        assertEquals(within, Call.in(folder, "check", ".", "--fail-on", "error").isFine().out());
     }
 
     @Test

@@ -26,6 +26,7 @@ final class ReportKey {
         try {
             MessageDigest digest = MessageDigest.getInstance("SHA-256");
             add(tool.getBytes(StandardCharsets.UTF_8), digest);
+            add(new byte[] {(byte) (settings.every() ? 1 : 0)}, digest);
             add(settings.today().map(LocalDate::toString).orElse("").getBytes(StandardCharsets.UTF_8), digest);
             for (Map.Entry<String, byte[]> file : files.entrySet()) {
                 add(file.getKey().getBytes(StandardCharsets.UTF_8), digest);

@@ -47,7 +47,7 @@ public record BlockSurvey(Survey survey, long blocks) {
         List<ModeSurvey> surveys = new ArrayList<>();
         try (ExecutorService pool = Executors.newFixedThreadPool(threads)) {
             List<Future<ModeSurvey>> all = modes.stream().map(mode -> pool.submit(() -> new ModeSurvey(schematic, mode,
-                    inspectors, most, factor, cancel))).toList();
+                    inspectors, most, factor).solve(cancel))).toList();
             for (Future<ModeSurvey> each : all) {
                 surveys.add(each.get());
             }
@@ -57,6 +57,34 @@ public record BlockSurvey(Survey survey, long blocks) {
         } catch (ExecutionException e) {
             throw e.getCause() instanceof RuntimeException cause ? cause : new IllegalStateException(e.getCause());
         }
+        return of(schematic, surveys);
+    }
+
+    /**
+     * The same by one thread and with so much work at most: modes are looked at in order as long as their assignments
+     * together, those of all blocks, are no more than a budget. A mode that goes beyond it is listed as bounded, and
+     * nothing of it is solved.
+     *
+     * @param budget the most assignments over all modes
+     */
+    public static BlockSurvey within(Schematic schematic, List<Mode> modes, List<Inspector> inspectors, int budget,
+            Cancel cancel) {
+        List<ModeSurvey> surveys = new ArrayList<>();
+        long left = budget;
+        for (Mode mode : modes) {
+            cancel.check();
+            ModeSurvey survey = new ModeSurvey(schematic, mode, inspectors, (int) Math.max(1, left),
+                    ModeSurvey.FACTOR);
+            surveys.add(survey);
+            if (survey.isWhole() && survey.assignments() <= left) {
+                left -= survey.assignments();
+                survey.solve(cancel);
+            }
+        }
+        return of(schematic, surveys);
+    }
+
+    private static BlockSurvey of(Schematic schematic, List<ModeSurvey> surveys) {
         Map<String, Found> found = new LinkedHashMap<>();
         List<Mode> bounded = new ArrayList<>();
         long assignments = 0;
@@ -64,7 +92,7 @@ public record BlockSurvey(Survey survey, long blocks) {
         long blocks = 0;
         for (ModeSurvey each : surveys) {
             each.found().forEach((key, one) -> found.merge(key, one, Found::and));
-            assignments += each.assignments();
+            assignments += each.isSolved() ? each.assignments() : 0;
             solves += each.solves();
             blocks += each.blocks();
             if (!each.complete()) {

@@ -31,9 +31,10 @@ final class ModeSurvey {
     private final List<Unit> units = new ArrayList<>();
     private final Map<String, Found> found = new LinkedHashMap<>();
     private boolean complete = true;
+    private boolean solved;
 
-    ModeSurvey(Schematic schematic, Mode mode, List<Inspector> inspectors, int most, int factor,
-            Cancel cancel) {
+    /** Cuts a mode; nothing is solved yet. */
+    ModeSurvey(Schematic schematic, Mode mode, List<Inspector> inspectors, int most, int factor) {
         this.mode = mode;
         List<Piece> live = Live.conducting(schematic, mode);
         Blocks blocks = Blocks.of(schematic, mode);
@@ -45,8 +46,13 @@ final class ModeSurvey {
         boolean apart = !whole.complete() || parts.stream().mapToLong(Unit::work).sum() * factor < whole.work();
         cut = apart ? blocks : uncut;
         units.addAll(apart ? parts : List.of(whole));
+        units.forEach(unit -> complete &= unit.complete());
+    }
+
+    /** Solves all of it. */
+    ModeSurvey solve(Cancel cancel) {
+        solved = true;
         for (Unit unit : units) {
-            complete &= unit.complete();
             if (units.size() > 1) {
                 unit.measure(cancel);
             }
@@ -62,10 +68,11 @@ final class ModeSurvey {
                 unit.inspect(rest(others, true), rest(others, false), cancel, found);
             }
             if (holds(before, total(null))) {
-                return;
+                return this;
             }
         }
         complete = false;
+        return this;
     }
 
     /** What all blocks but one draw at each stiff junction. */
@@ -99,9 +106,19 @@ final class ModeSurvey {
         return found;
     }
 
+    /** Returns whether it was solved. */
+    boolean isSolved() {
+        return solved;
+    }
+
+    /** Returns whether each block has all of its assignments. */
+    boolean isWhole() {
+        return complete;
+    }
+
     /** Returns whether every assignment was solved, with bounds that hold. */
     boolean complete() {
-        return complete && units.stream().noneMatch(Unit::unsolved);
+        return solved && complete && units.stream().noneMatch(Unit::unsolved);
     }
 
     long assignments() {

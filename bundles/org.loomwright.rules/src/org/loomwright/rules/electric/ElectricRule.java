@@ -89,7 +89,7 @@ public final class ElectricRule implements Rule<Target.OfNetwork> {
 
     @Override
     public void check(Target.OfNetwork target, Findings findings) {
-        Optional<Survey> survey = target.survey();
+        Optional<Survey> survey = target.circuits().survey();
         if (info.id().equals(UNKNOWN) && survey.isPresent()) {
             survey.get().schematic().remarks().forEach(each -> remark(target, each, findings));
         } else if (info.id().equals(UNKNOWN)) {
@@ -118,6 +118,9 @@ public final class ElectricRule implements Rule<Target.OfNetwork> {
                     .advise(found.fault().advice()).key(info.id() + " " + subject.label()
                             + (found.fault().memory().isEmpty() ? "" : " from memory"));
             found.fault().steps().forEach(draft::step);
+            if (!found.exact()) {
+                bounds(found, draft);
+            }
             draft.step("mode " + found.mode().name() + ", engine " + found.mode().engine().word()
                     + (ours ? "; " + target.connections().fitment().words() : ""));
             if (piece.basis().contains("from memory") && found.fault().rule().equals("contact-overloaded")) {
@@ -130,6 +133,16 @@ public final class ElectricRule implements Rule<Target.OfNetwork> {
                 draft.see(found.mode().place(), "mode " + found.mode().name());
             }
             draft.report();
+        }
+    }
+
+    /** Some of the vehicles may have it, depending on what their other circuits draw. */
+    private static void bounds(Survey.Found found, Draft draft) {
+        draft.step("with the most and the least that other circuits draw in any vehicle");
+        if (found.sure().isNever()) {
+            draft.weighs(Severity.NOTE).step("not judged: no vehicle is sure to have it");
+        } else {
+            draft.step("sure in " + found.sure().words() + "; the others may have it");
         }
     }
 

@@ -20,6 +20,7 @@ import org.loomwright.rules.covering.PlaceNotReached;
 import org.loomwright.rules.covering.RoutesDiffer;
 import org.loomwright.rules.covering.RunsBackTooFar;
 import org.loomwright.rules.covering.TooLongToPark;
+import org.loomwright.rules.electric.CircuitsBounded;
 import org.loomwright.rules.electric.ElectricRule;
 import org.loomwright.rules.marking.ColourMeansAnotherCircuit;
 import org.loomwright.rules.marking.ColoursAlikeInHousing;
@@ -112,6 +113,7 @@ public final class StandardRules {
                 new PlugInWiredCavity(),
                 new PartOfWrongKind()));
         rules.addAll(ElectricRule.all());
+        rules.add(new CircuitsBounded());
         return new RuleBook(rules);
     }
 

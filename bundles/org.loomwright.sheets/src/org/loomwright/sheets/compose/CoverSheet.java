@@ -165,10 +165,12 @@ final class CoverSheet {
     }
 
     private void checks() {
-        checks("Checks of every vehicle", order.rules().stream().filter(RuleInfo::reachesEveryVehicle).toList());
-        List<RuleInfo> few = order.rules().stream().filter(each -> !each.reachesEveryVehicle()).toList();
-        if (!few.isEmpty()) {
-            checks("Checks only where a set of harnesses is for at most 64 vehicles", few);
+        boolean bounded = order.findings().stream().anyMatch(each -> each.rule().equals("circuits-bounded"));
+        checks("Checks of every vehicle", order.rules().stream().filter(each -> !bounded || each.reachesEveryVehicle())
+                .toList());
+        if (bounded) {
+            checks("Checks of some vehicles only, as circuits-bounded says", order.rules().stream()
+                    .filter(each -> !each.reachesEveryVehicle()).toList());
         }
     }
 
@@ -186,8 +188,8 @@ final class CoverSheet {
 
     private void unchecked() {
         blocks.add(new Block.Heading("What was not checked"));
-        blocks.add(new Block.Words("Anything that the sources do not say. Currents and voltages where a set of "
-                + "harnesses has more than 64 vehicles. The vehicle itself: its own wiring, repairs "
+        blocks.add(new Block.Words("Anything that the sources do not say. Currents and voltages of the vehicles "
+                + "that circuits-bounded names above. The vehicle itself: its own wiring, repairs "
                 + "by earlier owners, and what was fitted later. Mechanical damage, chafing and heat "
                 + "on the way. Vibration, water and ageing. Electromagnetic disturbance. Whether the "
                 + "work was done as described. Compliance with any regulation: where a law's table is"

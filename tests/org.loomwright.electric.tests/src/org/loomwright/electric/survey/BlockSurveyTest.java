@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -55,6 +56,24 @@ class BlockSurveyTest {
         assertTrue(ten.survey().assignments() < 15 * one.survey().assignments(), ten.survey().assignments()
                 + " assignments after " + one.survey().assignments());
         assertTrue(ten.survey().solves() < 40 * ten.survey().assignments(), ten.survey().solves() + " networks");
+    }
+
+    /** What fits into a budget is found as without one, and what does not is named and not solved. */
+    @Test
+    void keepsABudgetOfAssignments(@TempDir Path folder) throws BadCall, IOException {
+        Schematic schematic = OptionsPlatform.of(folder, 5, 6, 3, 4, 2);
+        List<Mode> modes = schematic.modes();
+        Survey all = BlockSurvey.within(schematic, modes, Inspectors.all(), Survey.MOST, Cancel.NEVER).survey();
+        assertTrue(all.bounded().isEmpty() && all.assignments() > 100, all.assignments() + " assignments");
+        int budget = (int) all.assignments() / 2;
+        Survey some = BlockSurvey.within(schematic, modes, Inspectors.all(), budget, Cancel.NEVER).survey();
+        assertTrue(some.assignments() <= budget && some.assignments() > 0, some.assignments() + " assignments");
+        List<Mode> solved = new ArrayList<>(modes);
+        solved.removeAll(some.bounded());
+        assertTrue(!some.bounded().isEmpty() && !solved.isEmpty(), some.bounded().toString());
+        assertEquals(words(BlockSurvey.of(schematic, solved, Inspectors.all(), Survey.MOST, 1, Cancel.NEVER)),
+                words(BlockSurvey.within(schematic, modes, Inspectors.all(), budget, Cancel.NEVER)));
+        assertTrue(some.solves() < all.solves());
     }
 
     @Test
