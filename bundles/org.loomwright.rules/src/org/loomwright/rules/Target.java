@@ -105,7 +105,12 @@ public sealed interface Target {
          * Returns what is wrong with currents and voltages in any vehicle and mode, as far as a check goes.
          */
         public Circuits circuits() {
-            return wired.circuits(shapes.checked().parts());
+            return wired.circuits(parts());
+        }
+
+        /** Returns the parts of all catalogues, by name. */
+        public Map<String, Part> parts() {
+            return shapes.checked().parts();
         }
 
         /** Returns the shapes of what is fitted. */

@@ -133,6 +133,18 @@ class ElectricCallTest {
         assertEquals(within, Call.in(folder, "check", ".", "--fail-on", "error").isFine().out());
     }
 
+    /** Without modes nobody knows what flows: a terminal is held against the fuse before it. */
+    @Test
+    void whereNothingIsComputedATerminalIsHeldAgainstItsFuse() throws Exception {
+        call("terminal-overloaded").isFine();
+        String text = Files.readString(folder.resolve("demo.loom"));
+        Files.writeString(folder.resolve("demo.loom"), text.replaceAll("(?s)    mode keyOff .*?\n    }\n    mode night "
+                + ".*?\n    }\n", ""));
+        String out = Call.in(folder, "check", ".", "--no-cache", "--fail-on", "error").isFine().out();
+        assertTrue(out.contains("warning[terminal-overloaded]: contact H1:feed of 3 A stands behind fuse F1 of 10 A"),
+                out);
+    }
+
     @Test
     void aVehicleWithoutUpgradesHasNothingToCompare() throws Exception {
         call("wire-too-hot", "--upgrades").isRefused("no upgrade");

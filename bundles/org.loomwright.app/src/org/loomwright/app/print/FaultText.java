@@ -9,11 +9,13 @@ import org.loomwright.electric.fault.FaultStudy;
 import org.loomwright.electric.network.Piece;
 import org.loomwright.electric.point.OperatingPoint;
 import org.loomwright.electric.protection.Withstand;
+import org.loomwright.electric.survey.Awake;
 
 /** What follows when something fails in one vehicle and mode, as tables for people. */
 final class FaultText {
 
     private static final int MOST = 12;
+    private static final int WAYS = 3;
 
     private final Palette palette;
     private final int width;
@@ -26,14 +28,19 @@ final class FaultText {
     void append(Solved solved, OperatingPoint point, String circuit, StringBuilder out) {
         FaultStudy study = FaultStudy.of(solved.schematic(), solved.vehicle(), point.mode(), solved.ratings());
         List<List<String>> rows = new ArrayList<>();
+        List<String> ways = new ArrayList<>();
         List<String> heads = new ArrayList<>(List.of("if it opens"));
         for (FaultStudy.Opened each : study.opened()) {
             if (asked(point, each.piece(), circuit)) {
                 heads.add(label(each.piece()));
-                rows.add(List.of(names(each.awake()), names(each.dark())));
+                rows.add(List.of(names(each.awake().stream().map(Awake::load).toList()), names(each.dark())));
+                each.awake().stream().limit(WAYS).forEach(one -> ways.add("  " + Cells.printable(label(each.piece())
+                        + " open: " + one.words() + " by way of " + one.way()) + "\n"));
             }
         }
         table(heads, List.of("carries current though it is off", "goes dark"), rows, out);
+        ways.forEach(out::append);
+        out.append(ways.isEmpty() ? "" : "\n");
         heads = new ArrayList<>(List.of("dead short at the far end of"));
         rows = new ArrayList<>();
         for (FaultStudy.Shorted each : study.shorts()) {

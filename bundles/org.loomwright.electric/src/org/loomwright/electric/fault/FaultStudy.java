@@ -24,7 +24,9 @@ import org.loomwright.electric.protection.FeedTree;
 import org.loomwright.electric.protection.OpeningTimes;
 import org.loomwright.electric.protection.Protector;
 import org.loomwright.electric.protection.Withstand;
+import org.loomwright.electric.survey.Awake;
 import org.loomwright.electric.survey.Fed;
+import org.loomwright.electric.survey.OpenedFaults;
 import org.loomwright.electric.thermal.Ratings;
 
 /**
@@ -46,10 +48,10 @@ public record FaultStudy(List<Opened> opened, List<Shorted> shorts, List<Worn> w
      * Something that opens.
      *
      * @param piece what opens
-     * @param awake loads that were off and now carry more than 5 % of their current
+     * @param awake what was off and now carries current, with its way
      * @param dark  loads that worked and no longer do
      */
-    public record Opened(Piece piece, List<Piece> awake, List<Piece> dark) {
+    public record Opened(Piece piece, List<Awake> awake, List<Piece> dark) {
     }
 
     /**
@@ -138,19 +140,13 @@ public record FaultStudy(List<Opened> opened, List<Shorted> shorts, List<Worn> w
             Fed fed = new Fed(good);
             List<Opened> all = new ArrayList<>();
             for (Piece piece : schematic.pieces()) {
-                boolean opens = piece.role() == Role.GROUND_JOINT || piece.role() == Role.STRAP
-                        || piece.role().protects();
-                if (opens && good.conducts(piece) && Math.abs(good.amps(piece)) > 1e-3) {
+                if (OpenedFaults.opens(good, piece)) {
                     OperatingPoint bad = solve(warm, mode, Alteration.open(piece.index()));
-                    List<Piece> awake = new ArrayList<>();
+                    List<Awake> awake = Awake.of(good, fed, bad);
                     List<Piece> dark = new ArrayList<>();
                     for (Piece load : bad.solved() ? schematic.pieces() : List.<Piece>of()) {
                         if (load.role() == Role.LOAD && good.conducts(load)) {
-                            double before = Fed.currentShare(good, load);
-                            double after = Fed.currentShare(bad, load);
-                            if (!fed.works(load) && before <= 0.05 && after > 0.05) {
-                                awake.add(load);
-                            } else if (fed.works(load) && Math.abs(good.share(load)) > 0.5
+                            if (fed.works(load) && Math.abs(good.share(load)) > 0.5
                                     && Math.abs(bad.share(load)) < 0.3) {
                                 dark.add(load);
                             }

@@ -139,35 +139,11 @@ final class SchematicBuilder {
     private void contact(Edge edge) {
         if (uses.getOrDefault(edge.a(), 0) > 0 && uses.getOrDefault(edge.b(), 0) > 0) {
             add(Junction.at(edge.a()), Junction.at(edge.b()), edge.when(), Role.CONTACT,
-                    spot(edge.a(), "contact "), Gate.ALWAYS, new Model.Fixed(terminals(edge, Part.FigureKind.RESISTANCE,
-                            Dimension.RESISTANCE).orElse(Usual.CONTACT)),
-                    terminals(edge, Part.FigureKind.RATING, Dimension.CURRENT).orElse(0.0), "from memory");
+                    spot(edge.a(), "contact "), Gate.ALWAYS, new Model.Fixed(Terminals.least(connections, parts, edge,
+                            Part.FigureKind.RESISTANCE, Dimension.RESISTANCE).orElse(Usual.CONTACT)),
+                    Terminals.least(connections, parts, edge, Part.FigureKind.RATING, Dimension.CURRENT).orElse(0.0),
+                    "from memory");
         }
-    }
-
-    /** What the terminals in the cavities of a mated pair state, the lesser of two ratings. */
-    private Optional<Double> terminals(Edge edge, Part.FigureKind kind, Dimension dimension) {
-        Optional<Double> least = Optional.empty();
-        for (Point point : List.of(edge.a(), edge.b())) {
-            if (point instanceof Point.Spot spot && spot.node().kind() == Node.Kind.CAVITY) {
-                var fitted = connections.fitment().fitted().get(spot.node().owner());
-                var connector = fitted == null ? null : fitted.view().connectors().get(spot.node().element());
-                if (connector == null) {
-                    continue;
-                }
-                for (var fact : connector.connector().cavities()) {
-                    Part part = parts.get(fact.value().text());
-                    boolean here = fact.kind() == org.loomwright.harness.Connector.CavityKind.TERMINAL && part != null
-                            && fact.cavity().text().equals(spot.node().pin());
-                    Optional<Double> figure = here ? LoadModels.figure(part, kind, dimension) : Optional.empty();
-                    if (figure.isPresent() && !edge.when().vehicles().resolve(fact.when()).condition()
-                            .excludes(edge.when())) {
-                        least = Optional.of(Math.min(least.orElse(Double.MAX_VALUE), figure.get()));
-                    }
-                }
-            }
-        }
-        return least;
     }
 
     private void wire(Edge edge, Link.OfWire link) {

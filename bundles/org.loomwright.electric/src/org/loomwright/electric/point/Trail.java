@@ -38,17 +38,26 @@ public record Trail(List<Step> steps) {
         steps = List.copyOf(steps);
     }
 
-    /** Follows the current of a load both ways. */
+    /** Follows the current of a load both ways, as far as conductors lead. */
     public static Trail of(OperatingPoint point, Piece load) {
+        return of(point, load, false);
+    }
+
+    /** Follows the current of a load both ways, through other loads too. */
+    public static Trail throughLoads(OperatingPoint point, Piece load) {
+        return of(point, load, true);
+    }
+
+    private static Trail of(OperatingPoint point, Piece load, boolean loads) {
         Schematic schematic = point.schematic();
         boolean forward = point.amps(load) >= 0;
         int high = forward ? schematic.from(load) : schematic.to(load);
         int low = forward ? schematic.to(load) : schematic.from(load);
-        List<Step> up = walk(point, high, load, true);
+        List<Step> up = walk(point, high, load, true, loads);
         Collections.reverse(up);
         List<Step> all = new ArrayList<>(up);
         all.add(step(point, load, high));
-        all.addAll(walk(point, low, load, false));
+        all.addAll(walk(point, low, load, false, loads));
         return new Trail(all);
     }
 
@@ -58,7 +67,7 @@ public record Trail(List<Step> steps) {
         return new Step(piece, point.potential(first), point.potential(other), Math.abs(point.amps(piece)));
     }
 
-    private static List<Step> walk(OperatingPoint point, int start, Piece load, boolean up) {
+    private static List<Step> walk(OperatingPoint point, int start, Piece load, boolean up, boolean loads) {
         Schematic schematic = point.schematic();
         List<Step> steps = new ArrayList<>();
         Set<Integer> seen = new HashSet<>(List.of(load.index()));
@@ -69,7 +78,7 @@ public record Trail(List<Step> steps) {
             for (Piece piece : schematic.meeting(at)) {
                 int to = schematic.to(piece);
                 if (point.conducts(piece) && !seen.contains(piece.index())
-                        && (piece.role().passes() || isSource(piece))) {
+                        && (piece.role().passes() || isSource(piece) || loads && isLoad(piece))) {
                     double into = to == at ? point.amps(piece) : -point.amps(piece);
                     double along = up ? into : -into;
                     if (along > most) {
@@ -87,6 +96,10 @@ public record Trail(List<Step> steps) {
             at = next;
         }
         return steps;
+    }
+
+    private static boolean isLoad(Piece piece) {
+        return piece.role() == Role.LOAD || piece.role() == Role.COIL;
     }
 
     private static boolean isSource(Piece piece) {

@@ -39,6 +39,15 @@ public record Protector(Piece piece) {
                 .filter("selfResetting"::equals).isPresent();
     }
 
+    /**
+     * Returns the current in A that the wires behind it must bear for ever: what it carries, and a little more; of a
+     * breaker that closes again by itself, which cycles, the current that opens it (common practice: with that it is as
+     * warm as while it cycles).
+     */
+    public double lasting() {
+        return (resets() ? OpeningTimes.OPENS : OpeningTimes.FOR_EVER) * carries();
+    }
+
     /** Returns what it is, for people: {@code fuse F1 of 10 A}. */
     public String words() {
         String sort = switch (piece.role()) {

@@ -96,7 +96,7 @@ public final class ConductorFaults implements Inspector {
         Optional<Piece> device = FeedTree.of(point).filter(each -> each.far(piece) > 0)
                 .map(each -> each.devices(each.far(piece))).filter(list -> !list.isEmpty()).map(List::getLast)
                 .filter(each -> each.role() != Role.LINK && each.rating() > 0);
-        double lasting = OpeningTimes.FOR_EVER * device.map(each -> new Protector(each).carries()).orElse(0.0);
+        double lasting = device.map(each -> new Protector(each).lasting()).orElse(0.0);
         double factor = allowed.ambient().value() * allowed.bundle().value();
         double base = Math.max(amps, lasting) / factor;
         Optional<ConductorSize> least = factor <= 0 ? Optional.empty() : Gauges.smallest(copper.size().system(),

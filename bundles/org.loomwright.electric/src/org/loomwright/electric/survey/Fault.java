@@ -18,9 +18,10 @@ import org.loomwright.electric.network.Piece;
  * @param advice what to try
  * @param owners names of the drawings and harnesses that have a part in it
  * @param memory the figure from memory on which it rests; empty when it rests on none
+ * @param maybe  whether it is there in the worst case only, since not all that belongs to it was solved together
  */
 public record Fault(String rule, Piece piece, double weight, String words, List<String> steps, String advice,
-        Set<String> owners, String memory) {
+        Set<String> owners, String memory, boolean maybe) {
 
     public Fault {
         steps = List.copyOf(steps);
@@ -35,12 +36,17 @@ public record Fault(String rule, Piece piece, double weight, String words, List<
     /** A fault that rests on no figure from memory. */
     public Fault(String rule, Piece piece, double weight, String words, List<String> steps, String advice,
             Set<String> owners) {
-        this(rule, piece, weight, words, steps, advice, owners, "");
+        this(rule, piece, weight, words, steps, advice, owners, "", false);
     }
 
     /** The same, resting on a figure from memory: it is shown, and judges nothing. */
     public Fault rests(String figure) {
-        return new Fault(rule, piece, weight, words, steps, advice, owners, figure);
+        return new Fault(rule, piece, weight, words, steps, advice, owners, figure, maybe);
+    }
+
+    /** The same that is there in the worst case only. */
+    public Fault inTheWorstCase() {
+        return new Fault(rule, piece, weight, words, steps, advice, owners, memory, true);
     }
 
     /** Returns what it has in common with faults that are told as one: rule, piece, and whether it judges. */
@@ -53,17 +59,17 @@ public record Fault(String rule, Piece piece, double weight, String words, List<
     Fault with(Set<String> others) {
         Set<String> all = new TreeSet<>(owners);
         all.addAll(others);
-        return new Fault(rule, piece, weight, words, steps, advice, all, memory);
+        return new Fault(rule, piece, weight, words, steps, advice, all, memory, maybe);
     }
 
     /** The same about the piece of another network that stands for the same thing. */
     Fault about(Piece same) {
-        return new Fault(rule, same, weight, words, steps, advice, owners, memory);
+        return new Fault(rule, same, weight, words, steps, advice, owners, memory, maybe);
     }
 
     /** What there may be instead where currents are not known exactly, and this is there at one bound only. */
     Optional<Fault> milder() {
         return rule.equals("wire-too-hot") ? Optional.of(new Fault("wire-overloaded", piece, 1, words, steps, advice,
-                owners, memory)) : Optional.empty();
+                owners, memory, maybe)) : Optional.empty();
     }
 }

@@ -12,6 +12,7 @@ public final class Inspectors {
     /** Returns all of them, in order. */
     public static List<Inspector> all() {
         return List.of(new LoadFaults(), new ConductorFaults(), new ReturnFaults(), new ShortFaults(),
-                new SeriesFaults(), new ExcitationFaults(), new UnknownFaults());
+                new SeriesFaults(), new StartFaults(), new ExcitationFaults(), new OpenedFaults(),
+                new UnknownFaults());
     }
 }

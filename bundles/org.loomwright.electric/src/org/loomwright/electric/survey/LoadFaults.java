@@ -66,10 +66,10 @@ public final class LoadFaults implements Inspector {
         if (works && point.mode().engine() != Engine.CRANK) {
             drop(point, piece, working, faults);
         }
-        boolean declared = piece.subject().device().filter(each -> each.device().returns()).isPresent();
+        boolean declared = returns(piece);
         double current = Fed.currentShare(point, piece);
         if (!works && current > limits.si(Limit.SNEAK) && !declared) {
-            Trail trail = Trail.of(point, piece);
+            Trail trail = Trail.throughLoads(point, piece);
             faults.add(new Fault("sneak-path", piece, current, piece.subject().label() + " is off and carries "
                     + percent(current) + " of its current all the same", List.of("the way: " + way(trail)),
                     "give what feeds it a ground of its own, or declare the return on the device: returns"));
@@ -89,6 +89,11 @@ public final class LoadFaults implements Inspector {
                     + percent(share) + " of its design voltage when the key has been turned off", List.of("the way: "
                     + way(Trail.of(point, piece))), "let nothing lead from the machine to the ignition"));
         }
+    }
+
+    /** Returns whether a load is declared to return through others. */
+    static boolean returns(Piece piece) {
+        return piece.subject().device().filter(each -> each.device().returns()).isPresent();
     }
 
     private static boolean isHeadlamp(Piece piece) {
@@ -166,7 +171,7 @@ public final class LoadFaults implements Inspector {
         return steps;
     }
 
-    private static String way(Trail trail) {
+    static String way(Trail trail) {
         List<String> names = new ArrayList<>();
         for (Trail.Step step : trail.steps()) {
             boolean told = step.piece().subject().wire().isPresent() && !step.piece().role().touches()
@@ -178,7 +183,7 @@ public final class LoadFaults implements Inspector {
         return String.join(" - ", names);
     }
 
-    private static String percent(double share) {
+    static String percent(double share) {
         return Figure.of(share * 100, 0) + " %";
     }
 }

@@ -2,15 +2,19 @@
 package org.loomwright.electric.survey;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.loomwright.electric.mode.Mode;
 import org.loomwright.electric.network.Junction;
 import org.loomwright.electric.network.Piece;
 import org.loomwright.electric.network.Schematic;
 import org.loomwright.electric.survey.Survey.Found;
+import org.loomwright.harness.link.WireView;
 import org.loomwright.quantity.Cancel;
 
 /**
@@ -39,10 +43,9 @@ final class ModeSurvey {
         List<Piece> live = Live.conducting(schematic, mode);
         Blocks blocks = Blocks.of(schematic, mode);
         Blocks uncut = new Blocks(live, List.of(), blocks.feeds(), blocks.grounds());
-        List<Unit> parts = new ArrayList<>(List.of(new Unit(schematic, mode, blocks, List.of(), live, inspectors,
-                most)));
-        blocks.blocks().forEach(each -> parts.add(new Unit(schematic, mode, blocks, each, live, inspectors, most)));
-        Unit whole = new Unit(schematic, mode, uncut, List.of(), live, inspectors, most);
+        List<Unit> parts = new ArrayList<>(List.of(new Unit(schematic, mode, blocks, List.of(), inspectors, most)));
+        blocks.blocks().forEach(each -> parts.add(new Unit(schematic, mode, blocks, each, inspectors, most)));
+        Unit whole = new Unit(schematic, mode, uncut, List.of(), inspectors, most);
         boolean apart = !whole.complete() || parts.stream().mapToLong(Unit::work).sum() * factor < whole.work();
         cut = apart ? blocks : uncut;
         units.addAll(apart ? parts : List.of(whole));
@@ -57,22 +60,33 @@ final class ModeSurvey {
                 unit.measure(cancel);
             }
         }
+        Set<WireView> crowd = crowd();
         for (Unit unit : units) {
+            unit.crowd(crowd);
             unit.load(rest(total(unit), true), cancel);
         }
         for (int round = 0; round < ROUNDS; round++) {
             found.clear();
             Map<Junction, Range> before = total(null);
+            Set<WireView> beside = crowd();
             for (Unit unit : units) {
+                unit.crowd(beside);
                 Map<Junction, Range> others = total(unit);
                 unit.inspect(rest(others, true), rest(others, false), cancel, found);
             }
-            if (holds(before, total(null))) {
+            if (holds(before, total(null)) && beside.containsAll(crowd())) {
                 return this;
             }
         }
         complete = false;
         return this;
+    }
+
+    /** The wires of all units that carry enough to count as neighbours. */
+    private Set<WireView> crowd() {
+        Set<WireView> crowd = Collections.newSetFromMap(new IdentityHashMap<>());
+        units.forEach(unit -> crowd.addAll(unit.carrying()));
+        return crowd;
     }
 
     /** What all blocks but one draw at each stiff junction. */

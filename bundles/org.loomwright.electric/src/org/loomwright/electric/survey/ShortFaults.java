@@ -61,6 +61,8 @@ public final class ShortFaults implements Inspector {
                     + Figure.of(device.carries()) + " A for ever", List.of(loop(feeds, least),
                             "below what the device carries it never opens: the current flows until the battery is"
                                     + " empty"), advice(least, device)));
+        } else if (device.resets() && device.piece().rating() > 0) {
+            cycling(point, wire, device, ratings, draws, loop(feeds, least), faults);
         } else if (device.piece().rating() > 0) {
             slow(point, wire, device, least, copper, ratings, draws, loop(feeds, least), faults);
         }
@@ -76,6 +78,22 @@ public final class ShortFaults implements Inspector {
         double most = least / OpeningTimes.OPENS * (device.blow() ? 2 : 1);
         return most >= 1 ? "fit a fuse of at most " + Figure.of(Math.floor(most)) + " A, or a larger or shorter wire"
                 : "fit a larger or shorter wire";
+    }
+
+    /** A breaker that closes again by itself clears nothing: the wire bears what it cycles at. */
+    private static void cycling(OperatingPoint point, Piece wire, Protector device, Ratings ratings, String draws,
+            String loop, List<Fault> faults) {
+        Optional<Allowance> allowed = ratings.allowed(wire, point.vehicles(), point.currents());
+        double lasting = device.lasting();
+        if (allowed.filter(each -> lasting > each.sureAmps()).isPresent()) {
+            faults.add(new Fault(RULE, wire, Math.min(99, lasting / Math.max(0.1, allowed.get().amps())), draws + "; "
+                    + device.words() + " closes again by itself and cycles, with about " + Figure.of(lasting, 1)
+                    + " A for ever, the wire may carry " + Figure.of(allowed.get().amps(), 1) + " A", List.of(loop,
+                            Figure.of(device.carries()) + " A x " + Figure.of(OpeningTimes.OPENS, 2) + " = "
+                                    + Figure.of(lasting, 1) + " A: while it cycles it is as warm as with the current"
+                                    + " that opens it (common practice)", allowed.get().derivation()),
+                    "fit a fuse or a breaker that stays open, or a larger wire"));
+        }
     }
 
     private static void slow(OperatingPoint point, Piece wire, Protector device, double least, Model.Copper copper,

@@ -19,6 +19,7 @@ import org.loomwright.condition.Condition;
 import org.loomwright.electric.ampacity.Ampacity;
 import org.loomwright.electric.mode.Mode;
 import org.loomwright.electric.network.Junction;
+import org.loomwright.electric.network.Model;
 import org.loomwright.electric.network.Piece;
 import org.loomwright.electric.network.Role;
 import org.loomwright.electric.network.Schematic;
@@ -33,6 +34,9 @@ import org.loomwright.quantity.Cancel;
 /** A block with the core, in one mode: a network of its own. The core alone is one with an empty block. */
 final class Unit {
 
+    /** A wire counts from this share of the current from which it would, so that rounds come to an end. */
+    private static final double NEARLY = 0.95;
+
     private final Schematic part;
     private final Mode mode;
     private final List<Piece> pieces;
@@ -46,14 +50,17 @@ final class Unit {
     private final PointSolver cold;
     private final Ratings alone;
     private final PointSolver uncrowded;
-    private final Ratings crowd;
-    private final PointSolver crowded;
+    private final Set<WireView> own = Collections.newSetFromMap(new IdentityHashMap<>());
+    private final Set<WireView> carrying = Collections.newSetFromMap(new IdentityHashMap<>());
+    private final Set<WireView> beside = Collections.newSetFromMap(new IdentityHashMap<>());
+    private Ratings crowd;
+    private PointSolver crowded;
+    private long before;
     private final List<OperatingPoint> low = new ArrayList<>();
     private Alteration loaded;
     private boolean unsolved;
 
-    Unit(Schematic whole, Mode mode, Blocks cut, List<Piece> block, List<Piece> live, List<Inspector> inspectors,
-            int most) {
+    Unit(Schematic whole, Mode mode, Blocks cut, List<Piece> block, List<Inspector> inspectors, int most) {
         this.mode = mode;
         this.inspectors = inspectors;
         stem = block.isEmpty() ? new Stem(cut.core(), Map.of()) : Stem.of(cut, block);
@@ -66,14 +73,32 @@ final class Unit {
             ends.forEach(each -> part.placeOf(each).filter(place -> place > 0).ifPresent(stiff::add));
         }
         cut.feeds().forEach(each -> part.placeOf(each).ifPresent(feeds::add));
-        Set<WireView> others = Collections.newSetFromMap(new IdentityHashMap<>());
-        live.forEach(each -> each.subject().wire().ifPresent(others::add));
-        pieces.forEach(each -> each.subject().wire().ifPresent(others::remove));
+        pieces.forEach(each -> each.subject().wire().ifPresent(own::add));
         alone = new Ratings(part, Ampacity.cfr());
-        crowd = new Ratings(part, Ampacity.cfr(), others);
+        crowd = alone;
         cold = new PointSolver(part, Optional.empty(), 20);
         uncrowded = new PointSolver(part, Optional.of(alone), 20);
-        crowded = new PointSolver(part, Optional.of(crowd), 20);
+        crowded = uncrowded;
+    }
+
+    /** Returns the wires that carry enough to count as neighbours, over all that was solved; all those of the core. */
+    Set<WireView> carrying() {
+        return first == 0 ? own : carrying;
+    }
+
+    /** Takes the wires that count as neighbours, whether they are its own or not. */
+    void crowd(Set<WireView> wires) {
+        Set<WireView> others = Collections.newSetFromMap(new IdentityHashMap<>());
+        others.addAll(wires);
+        others.removeIf(own::contains);
+        if (!others.equals(beside)) {
+            before += crowded == uncrowded ? 0 : crowded.solves();
+            beside.clear();
+            beside.addAll(others);
+            crowd = new Ratings(part, Ampacity.cfr(), others);
+            crowded = new PointSolver(part, Optional.of(crowd), 20);
+            loaded = null;
+        }
     }
 
     boolean complete() {
@@ -90,7 +115,7 @@ final class Unit {
     }
 
     long solves() {
-        return cold.solves() + uncrowded.solves() + crowded.solves();
+        return before + cold.solves() + uncrowded.solves() + (crowded == uncrowded ? 0 : crowded.solves());
     }
 
     /** Returns how much there is to do: pieces times assignments. */
@@ -133,6 +158,15 @@ final class Unit {
             Piece piece = part.pieces().get(i);
             amps.computeIfPresent(part.from(piece), (place, sum) -> sum + point.amps(piece));
             amps.computeIfPresent(part.to(piece), (place, sum) -> sum - point.amps(piece));
+        }
+        for (int i = first; i < part.pieces().size() && point.solved() && first > 0; i++) {
+            Piece piece = part.pieces().get(i);
+            double flows = Math.abs(point.amps(piece));
+            if (flows > 0 && piece.model() instanceof Model.Copper) {
+                piece.subject().wire().filter(each -> !carrying.contains(each) && alone.free(piece)
+                        .filter(free -> flows <= NEARLY * Ratings.COUNTS * free.amps()).isEmpty())
+                        .ifPresent(carrying::add);
+            }
         }
         if (point.solved()) {
             amps.forEach((place, sum) -> draws.merge(part.junctions().get(place), new Range(sum, sum), Range::or));
@@ -180,18 +214,22 @@ final class Unit {
             if (low.solved() || !high.solved()) {
                 all.putAll(faults(low, crowd));
             }
+            Map<String, Fault> cool = Map.of();
             if (!alone(light)) {
-                faults(high, crowd).forEach((key, fault) -> all.merge(key, fault, (one, other) -> other.weight()
-                        > one.weight() ? other : one));
+                worst(all, faults(high, crowd));
+                cool = crowd.hasOthers() ? faults(uncrowded.solve(cell.vehicles(), holding, mode, light), alone)
+                        : faults(high, alone);
+                worst(all, cool);
             }
             undecided(low, high, all);
             if (alone(light)) {
                 all.forEach((key, fault) -> found.merge(key, new Found(fault, mode, cell.vehicles(), cell.vehicles()),
                         Found::and));
             } else if (!all.isEmpty()) {
-                Set<String> sure = new HashSet<>(faults(uncrowded.solve(cell.vehicles(), holding, mode, loaded), alone)
-                        .keySet());
-                sure.retainAll(faults(uncrowded.solve(cell.vehicles(), holding, mode, light), alone).keySet());
+                Set<String> sure = new HashSet<>(faults(crowd.hasOthers() ? uncrowded.solve(cell.vehicles(), holding,
+                        mode, loaded) : low, alone).keySet());
+                sure.retainAll(cool.keySet());
+                all.values().stream().filter(Fault::maybe).forEach(each -> sure.remove(each.key()));
                 all.values().forEach(each -> each.milder().ifPresent(milder -> sure.remove(milder.key())));
                 List.copyOf(all.values()).stream().filter(each -> !sure.contains(each.key())).map(Fault::milder)
                         .flatMap(Optional::stream).forEach(each -> all.putIfAbsent(each.key(), each));
@@ -199,6 +237,11 @@ final class Unit {
                         sure.contains(key) ? cell.vehicles() : none(cell.vehicles())), Found::and));
             }
         }
+    }
+
+    private static void worst(Map<String, Fault> all, Map<String, Fault> more) {
+        more.forEach((key, fault) -> all.merge(key, fault, (one, other) -> other.weight() > one.weight() ? other
+                : one));
     }
 
     /** Returns whether there is nothing beside it. */

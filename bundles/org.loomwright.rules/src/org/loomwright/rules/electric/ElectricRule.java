@@ -17,6 +17,7 @@ import org.loomwright.rules.RuleInfo.Kind;
 import org.loomwright.rules.RuleInfo.Scope;
 import org.loomwright.rules.Severity;
 import org.loomwright.rules.Target;
+import org.loomwright.rules.protection.FusedTerminals;
 
 /**
  * A rule about operating points: it reports the faults of its id that the survey of a network has found. The worst
@@ -59,6 +60,8 @@ public final class ElectricRule implements Rule<Target.OfNetwork> {
                         Severity.ERROR, "the window of currents that the catalogue states"),
                 new ElectricRule("sneak-path", "Does nothing work that is switched off?", Severity.WARNING,
                         "common practice: what is off carries at most 5 % of its current"),
+                new ElectricRule("wakes-when-opened", "Does nothing wake when a ground or a fuse is lost?",
+                        Severity.NOTE, "common practice: what is off carries at most 5 % of its current"),
                 new ElectricRule("intended-return-lost", "Does every load work that returns through others?",
                         Severity.WARNING, "common practice: it carries at least 50 % of its current"),
                 new ElectricRule("drain-with-key-off", "Does nothing drain the battery with the key off?",
@@ -70,6 +73,9 @@ public final class ElectricRule implements Rule<Target.OfNetwork> {
                                 + " carries and breaks; opening times from memory"),
                 new ElectricRule("not-selective", "Does the device nearest to a fault open first?",
                         Severity.WARNING, "common practice: the smaller rating nearer to the load"),
+                new ElectricRule("fuse-opens-at-start", "Does every fuse stand the start of its loads?",
+                        Severity.WARNING, "current at start that the catalogue states; cold filaments and fastest"
+                                + " opening of blade fuses from memory"),
                 new ElectricRule("no-excitation", "Does every machine get the current that it needs to charge?",
                         Severity.WARNING, "common practice: at least 100 mA through the charge lamp of an"
                                 + " alternator"),
@@ -94,6 +100,9 @@ public final class ElectricRule implements Rule<Target.OfNetwork> {
             survey.get().schematic().remarks().forEach(each -> remark(target, each, findings));
         } else if (info.id().equals(UNKNOWN)) {
             sourceless(target, findings);
+        }
+        if (info.id().equals("terminal-overloaded") && survey.isEmpty()) {
+            FusedTerminals.check(target, findings);
         }
         for (Survey.Found found : survey.map(each -> each.of(info.id())).orElse(List.of())) {
             Piece piece = found.fault().piece();

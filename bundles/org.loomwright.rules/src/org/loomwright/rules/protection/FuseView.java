@@ -9,6 +9,7 @@ import org.loomwright.electric.ampacity.Figure;
 import org.loomwright.electric.connection.Edge;
 import org.loomwright.electric.connection.Link;
 import org.loomwright.electric.connection.PartFacts;
+import org.loomwright.electric.connection.Protection;
 import org.loomwright.harness.Part;
 import org.loomwright.harness.link.Case;
 import org.loomwright.quantity.Dimension;
@@ -67,6 +68,23 @@ record FuseView(Edge edge, Link.Inside inside, String label, Basis basis, List<C
         return PartFacts.figures(inside.part(), Part.FigureKind.RATING, edge.when()).stream()
                 .filter(each -> each.value().from().unit().dimension() == Dimension.CURRENT)
                 .map(each -> new Case<>(each.value().from().si(), each.when(), each.span())).toList();
+    }
+
+    /** Whether it closes again by itself when it has cooled: it then cycles and clears nothing. */
+    boolean resets() {
+        return edge.protection() == Protection.BREAKER && inside.part().word(Part.WordKind.TYPE)
+                .filter("selfResetting"::equals).isPresent();
+    }
+
+    /** How many times its continuous rating flows for ever. */
+    double forEver() {
+        return resets() ? Overload.MINUTES : Overload.LASTING;
+    }
+
+    /** Why it does. */
+    String why() {
+        return resets() ? "closes again by itself and cycles for ever at what opens it, common practice"
+                : "carried for ever, from memory";
     }
 
     /** The vehicles for which no rating is stated. */

@@ -122,7 +122,7 @@ final class Overload {
     }
 
     private static boolean passes(FuseView fuse, double rating, Allowance allowance, Circumstances around) {
-        return LASTING * fuse.carried(rating) <= allowance.amps() && !hot(fuse, rating, allowance, around);
+        return fuse.forEver() * fuse.carried(rating) <= allowance.amps() && !hot(fuse, rating, allowance, around);
     }
 
     private static boolean hot(FuseView fuse, double rating, Allowance allowance, Circumstances around) {
@@ -136,7 +136,7 @@ final class Overload {
     private Verdict verdict(FuseView fuse, double rating, Allowance allowance, Circumstances around,
             Bundle bundle, Condition when) {
         double carried = fuse.carried(rating);
-        double lasting = LASTING * carried;
+        double lasting = fuse.forEver() * carried;
         Optional<Severity> judged;
         if (lasting > allowance.amps()) {
             judged = carried > allowance.sureAmps() ? Optional.of(Severity.ERROR)
@@ -144,7 +144,7 @@ final class Overload {
         } else {
             judged = around.shortTime().map(stated -> Severity.WARNING);
         }
-        double most = allowance.amps() / LASTING * (fuse.basis() == FuseView.Basis.BLOW ? 2 : 1);
+        double most = allowance.amps() / fuse.forEver() * (fuse.basis() == FuseView.Basis.BLOW ? 2 : 1);
         double weight = allowance.amps() == 0 ? Double.MAX_VALUE : lasting / allowance.amps();
         return new Verdict(weight, when, judged, most, () -> steps(fuse, rating, allowance, around, bundle));
     }
@@ -152,7 +152,7 @@ final class Overload {
     private static List<String> steps(FuseView fuse, double rating, Allowance allowance, Circumstances around,
             Bundle bundle) {
         double carried = fuse.carried(rating);
-        double lasting = LASTING * carried;
+        double lasting = fuse.forEver() * carried;
         List<String> steps = new ArrayList<>();
         steps.add(allowance.derivation());
         if (!around.zone().isEmpty()) {
@@ -166,8 +166,9 @@ final class Overload {
         steps.add(fuse.meaning(rating));
         if (lasting > allowance.amps()) {
             int decimals = Figure.of(lasting, 1).equals(Figure.of(allowance.amps(), 1)) ? 3 : 1;
-            steps.add(Figure.of(carried) + " A x " + Figure.of(LASTING, 1) + " (carried for ever, from memory) = "
-                    + Figure.of(lasting, decimals) + " A, more than " + Figure.of(allowance.amps(), decimals) + " A");
+            steps.add(Figure.of(carried) + " A x " + Figure.of(fuse.forEver(), fuse.resets() ? 2 : 1) + " ("
+                    + fuse.why() + ") = " + Figure.of(lasting, decimals) + " A, more than "
+                    + Figure.of(allowance.amps(), decimals) + " A");
         } else {
             steps.add(Figure.of(carried) + " A x " + Figure.of(MINUTES, 2) + " (carried for many minutes, from memory)"
                     + " heats the conductor to " + Figure.of(allowance.temperature(MINUTES * carried), 0)

@@ -39,6 +39,7 @@ import org.loomwright.rules.protection.CappedBranchIsLive;
 import org.loomwright.rules.protection.FloatingGround;
 import org.loomwright.rules.protection.FuseExceedsWire;
 import org.loomwright.rules.protection.LinkDoesNotProtect;
+import org.loomwright.rules.protection.NoFeedPath;
 import org.loomwright.rules.protection.NoProtection;
 import org.loomwright.rules.protection.NoReturnPath;
 import org.loomwright.rules.protection.OneDeviceDarkensBothHeadlamps;
@@ -79,6 +80,7 @@ public final class StandardRules {
                 new NoProtection(),
                 new LinkDoesNotProtect(),
                 new NoReturnPath(),
+                new NoFeedPath(),
                 new FloatingGround(),
                 new BatterySideOfAmmeter(),
                 new ZoneTooHotForInsulation(),

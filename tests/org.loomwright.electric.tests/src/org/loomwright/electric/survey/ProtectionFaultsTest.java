@@ -54,6 +54,59 @@ class ProtectionFaultsTest {
         assertTrue(weak.getFirst().fault().memory().contains("from memory"));
     }
 
+    /** 13 V / 60 A of the motor as it stands, and the ohms of its way worked out by hand at 30 C. */
+    @Test
+    void theCurrentAtStartIsThatOfTheMotorAtRestAndItsWay() throws IOException, BadCall {
+        Survey.Found found = found("fuse-opens-at-start", "fuse-opens-at-start").getFirst();
+        double warm = 1 + 0.00393 * 10;
+        double wires = (0.1 / 2.9556 + 0.1 / 1.8758 + 2.1 / 1.8758 + 0.1 / 2.9556) / 58 * warm;
+        double parts = 0.1 / 10 + 0.010 + 6 * 0.002 + 3 * 0.0005;
+        double amps = 12.6 / (13.0 / 60 + wires + parts);
+        String step = found.fault().steps().getFirst();
+        assertEquals(amps, Double.parseDouble(step.substring(0, step.indexOf(' '))), 0.02 * amps, step);
+        assertTrue(found.fault().memory().contains("from memory"));
+        assertEquals(List.of(), found("fuse-opens-at-start", "fuse-opens-at-start-mended"));
+    }
+
+    /** Eight cold lamps on one fuse may open it though each alone, and all of them warm, do not. */
+    @Test
+    void coldLampsOfOneFuseAreSwitchedOnTogether() throws IOException, BadCall {
+        String rule = "fuse-opens-at-start";
+        assertEquals(List.of(), found(rule, "lamp-too-dim-mended"));
+        Survey.Found cold = found(rule, "currents-not-known-mended", "rating 10 A\n        pins line, load\n"
+                + "        protects", "rating 5 A\n        pins line, load\n        protects").getFirst();
+        assertTrue(cold.fault().words().startsWith("with Lamp switched on about "), cold.fault().words());
+    }
+
+    /** A breaker that closes again by itself clears nothing: the wire bears 1.35 times its rating for ever, or not. */
+    @Test
+    void aBreakerThatClosesAgainIsHeldAgainstWhatItCyclesAt() throws IOException, BadCall {
+        String fuse = "fuse blade \"Blade fuse\" {\n        family bladeC\n        basis continuous\n"
+                + "        rating 5 A";
+        List<Survey.Found> cycling = found(SHORT, SHORT + "-mended", fuse, "breaker blade \"Breaker\" {\n"
+                + "        type selfResetting\n        family bladeC\n        basis continuous\n        rating 20 A", "to lampSpot 24 m",
+                "to lampSpot 5 m");
+        assertTrue(cycling.stream().anyMatch(each -> each.fault().words().contains("closes again by itself and cycles,"
+                + " with about 27.0 A for ever") && each.fault().memory().isEmpty()), cycling.toString());
+        assertEquals(List.of(), found(SHORT, SHORT + "-mended", fuse, "breaker blade \"Breaker\" {\n"
+                + "        type selfResetting\n        family bladeC\n        basis continuous\n        rating 5 A", "to lampSpot 24 m",
+                "to lampSpot 5 m"));
+    }
+
+    /** A ground of its own for the lamp that woke, or a declared return, and nothing wakes. */
+    @Test
+    void whatWakesWhenAGroundOpensHasItsWayInWords() throws IOException, BadCall {
+        String rule = "wakes-when-opened";
+        List<Survey.Found> wakes = found(rule, rule);
+        assertEquals(1, wakes.stream().filter(each -> each.fault().piece().subject().label().equals("ground joint G1"))
+                .count());
+        assertEquals(List.of("the way: wire 1a - wire 2a - wire 2b - wire 12a - Parking lamp - wire 90a - wire 90b -"
+                + " Front turn lamp - wire 13b - wire 13c - Rear turn lamp - wire 90c"),
+                wakes.getFirst().fault().steps());
+        assertEquals(List.of(), found(rule, rule + "-mended"));
+        assertEquals(List.of(), found(rule, rule, "is turnLamp at lampSpot", "is turnLamp at lampSpot returns"));
+    }
+
     /** (11.6 V - what the lamp loses) / (16 + 20 + ...) mohm: the figures of a loop worked out by hand. */
     @Test
     void theLeastCurrentIsThatOfTheLoop() throws IOException, BadCall {
