@@ -17,6 +17,7 @@ import org.loomwright.app.print.SizesJson;
 import org.loomwright.app.print.SizesText;
 import org.loomwright.app.print.SurveyJson;
 import org.loomwright.app.print.SurveyText;
+import org.loomwright.app.print.UpgradesJson;
 import org.loomwright.app.print.UpgradesText;
 import org.loomwright.app.write.WholeFiles;
 import org.loomwright.quantity.Cancel;
@@ -93,9 +94,9 @@ final class ElectricCommand implements Command {
             return every(arguments, language, door, flags, mode);
         }
         if (arguments.hasMatchedOption(UPGRADES)) {
-            if (!mode.isEmpty() || !circuit.isEmpty() || !plot.isEmpty() || flags.json()) {
-                throw new BadCall(UPGRADES + " prints text over all modes and circuits; leave " + MODE + ", " + CIRCUIT
-                        + ", " + PLOT + " and --format json out");
+            if (!mode.isEmpty() || !circuit.isEmpty() || !plot.isEmpty()) {
+                throw new BadCall(UPGRADES + " looks at all modes and circuits; leave " + MODE + ", " + CIRCUIT
+                        + " and " + PLOT + " out");
             }
             return upgrades(arguments, language, door, flags);
         }
@@ -138,14 +139,19 @@ final class ElectricCommand implements Command {
     }
 
     private static int upgrades(ParseResult arguments, Language language, Door door, Flags flags) throws BadCall {
+        Opened opened;
         List<UpgradeCircuits.Upgraded> upgraded;
         try (ProgressLine progress = new ProgressLine(door, flags.quiet())) {
-            Opened opened = Desk.open(language, door, List.of(arguments.matchedPositionalValue(0, "")), progress)
+            opened = Desk.open(language, door, List.of(arguments.matchedPositionalValue(0, "")), progress)
                     .getFirst();
             upgraded = UpgradeCircuits.of(opened.project(), arguments.matchedOptionValue(VEHICLE, ""));
         }
         if (upgraded.isEmpty()) {
             throw new BadCall("this vehicle can have no upgrade, so there is nothing to compare");
+        }
+        if (flags.json()) {
+            door.out().print(UpgradesJson.of(opened.place().name(), upgraded));
+            return Exit.FINE;
         }
         door.out().print(new UpgradesText(Desk.palette(door), door.outTerminal() ? door.width() : 140).of(upgraded));
         return Exit.FINE;

@@ -10,10 +10,13 @@ import org.loomwright.app.SolveCircuits.Solved;
 import org.loomwright.electric.network.Model;
 import org.loomwright.electric.network.Piece;
 import org.loomwright.electric.point.OperatingPoint;
+import org.loomwright.electric.point.Trail;
 
 /** Currents and voltages of one vehicle for machines; {@code docs/cli-json.md} describes it. */
 public final class ElectricJson {
 
+    /** A load that takes less than this, in A, is off. */
+    private static final double LEAST = 5e-4;
     private static final MathContext DIGITS = new MathContext(9);
 
     private ElectricJson() {
@@ -85,6 +88,9 @@ public final class ElectricJson {
         json.name("volts").jsonValue(number(point.volts(piece)));
         if (piece.model() instanceof Model.Working working) {
             json.name("designVolts").jsonValue(number(working.volts()));
+            if (point.solved() && Math.abs(point.amps(piece)) > LEAST) {
+                way(json, point, piece);
+            }
         }
         if (piece.model() instanceof Model.Copper && piece.subject().wire().isPresent()) {
             json.name("celsius").jsonValue(number(point.celsius()[piece.index()]));
@@ -96,6 +102,22 @@ public final class ElectricJson {
             json.name("ratedAmps").jsonValue(number(piece.rating()));
         }
         json.endObject();
+    }
+
+    /** What becomes of the voltage of the source on the way of a load, piece by piece. */
+    private static void way(JsonWriter json, OperatingPoint point, Piece load) throws IOException {
+        Trail trail = Trail.of(point, load);
+        json.name("lostInFeed").jsonValue(number(trail.feed()));
+        json.name("lostInReturn").jsonValue(number(trail.back()));
+        json.name("way").beginArray();
+        for (Trail.Step step : trail.steps()) {
+            json.beginObject();
+            json.name("label").value(step.piece().subject().label());
+            json.name("amps").jsonValue(number(step.amps()));
+            json.name("drop").jsonValue(number(step.drop()));
+            json.endObject();
+        }
+        json.endArray();
     }
 
     static String number(double value) {

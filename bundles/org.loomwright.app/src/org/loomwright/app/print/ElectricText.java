@@ -27,6 +27,8 @@ public final class ElectricText {
     /** Flux of a filament lamp follows this power of the voltage (Fink and Beaty, Standard Handbook, p. 22-8). */
     static final double LIGHT = 3.4;
     private static final double NOTHING = 5e-4;
+    /** So many loads of a circuit have their way told piece by piece. */
+    private static final int BUDGETS = 8;
     private static final String CAUTION = "Computed from what the sources state, not measured. Check against the"
             + " vehicle in front of you; where the law, its\nmaker or a licensed"
             + " practitioner asks for more, do that.\n";
@@ -131,6 +133,11 @@ public final class ElectricText {
         rows(point, "contacts and grounds", List.of("A", "lost mV", "mW"), Role.CONTACT, Role.GROUND_JOINT, circuit,
                 each -> List.of(amps(point, each), milli(point.volts(each)),
                         milli(point.volts(each) * point.amps(each))), out);
+        if (point.solved() && !circuit.isEmpty()) {
+            point.schematic().pieces().stream().filter(each -> each.role() == Role.LOAD && point.conducts(each)
+                    && carries(point, each) && touches(point, each, circuit)).limit(BUDGETS)
+                    .forEach(each -> budget(point, each, out));
+        }
         if (point.solved()) {
             new FaultText(palette, width).append(solved, point, circuit, out);
         }
@@ -139,6 +146,24 @@ public final class ElectricText {
             out.append("what flows from the battery: ").append(Figure.of(1000 * sum(point, Role.BATTERY), 1))
                     .append(" mA\n\n");
         }
+    }
+
+    /** What becomes of the voltage of the source on the way of a load, piece by piece. */
+    private void budget(OperatingPoint point, Piece load, StringBuilder out) {
+        List<Trail.Step> steps = Trail.of(point, load).steps();
+        List<String> heads = new ArrayList<>(List.of("from source to ground by way of "
+                + Cells.printable(load.subject().label())));
+        List<List<String>> rows = new ArrayList<>();
+        double sum = 0;
+        for (Trail.Step step : steps) {
+            heads.add(Cells.printable(step.piece().subject().label()) + owner(step.piece()));
+            rows.add(List.of(Figure.of(step.amps(), 2), milli(step.drop()), Figure.of(step.after(), 3)));
+            sum += step.drop();
+        }
+        heads.add("together");
+        rows.add(List.of("", milli(sum), "of " + Figure.of(steps.getFirst().before() - steps.getLast().after(), 3)
+                + " V"));
+        table(heads, List.of("A", "loses mV", "V left"), rows, out);
     }
 
     private List<String> load(OperatingPoint point, Piece piece) {

@@ -84,13 +84,13 @@ class ProtectionFaultsTest {
         String fuse = "fuse blade \"Blade fuse\" {\n        family bladeC\n        basis continuous\n"
                 + "        rating 5 A";
         List<Survey.Found> cycling = found(SHORT, SHORT + "-mended", fuse, "breaker blade \"Breaker\" {\n"
-                + "        type selfResetting\n        family bladeC\n        basis continuous\n        rating 20 A", "to lampSpot 24 m",
-                "to lampSpot 5 m");
+                + "        type selfResetting\n        family bladeC\n        basis continuous\n        rating 20 A",
+                "to lampSpot 24 m", "to lampSpot 5 m");
         assertTrue(cycling.stream().anyMatch(each -> each.fault().words().contains("closes again by itself and cycles,"
                 + " with about 27.0 A for ever") && each.fault().memory().isEmpty()), cycling.toString());
         assertEquals(List.of(), found(SHORT, SHORT + "-mended", fuse, "breaker blade \"Breaker\" {\n"
-                + "        type selfResetting\n        family bladeC\n        basis continuous\n        rating 5 A", "to lampSpot 24 m",
-                "to lampSpot 5 m"));
+                + "        type selfResetting\n        family bladeC\n        basis continuous\n        rating 5 A",
+                "to lampSpot 24 m", "to lampSpot 5 m"));
     }
 
     /** A ground of its own for the lamp that woke, or a declared return, and nothing wakes. */
