@@ -4,7 +4,10 @@ package org.loomwright.app;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.loomwright.condition.Assignment;
 import org.loomwright.condition.Axis;
 import org.loomwright.condition.Condition;
@@ -21,6 +24,11 @@ import org.loomwright.harness.link.Project;
 
 /** Solves the circuits of one vehicle, mode by mode. */
 public final class SolveCircuits {
+
+    /** Words between choices that may be left out, as in {@code year = 1967 and coupe and not heater}. */
+    private static final Set<String> JOINING = Set.of("and", "not");
+    private static final Pattern YEAR = Pattern.compile("\\byear\\s*(([<>!]?=|[<>])\\s*)?(\\d+)");
+    private static final Pattern COMPARED = Pattern.compile("([<>!]?=|[<>])?(\\d+)");
 
     private SolveCircuits() {
     }
@@ -41,7 +49,8 @@ public final class SolveCircuits {
     /**
      * Solves one vehicle with everything that can be fitted to it: as the factory wired it, and with each kit of ours.
      *
-     * @param words choices that the vehicle has, such as {@code 1967 coupe heater}; of all others the first
+     * @param words choices that the vehicle has, such as {@code 1967 coupe heater} or {@code year >= 1967 and not
+     *              heater}; of all others the first
      * @param mode  name of a mode; empty for all
      * @throws BadCall for a vehicle or mode that does not exist
      */
@@ -93,7 +102,7 @@ public final class SolveCircuits {
             throw new BadCall("the project has no platform, so there is no vehicle to solve");
         }
         List<PlatformView> knowing = all.stream().filter(each -> words(words).stream()
-                .allMatch(word -> word.equals("not") || choice(each, word).isPresent())).toList();
+                .allMatch(word -> JOINING.contains(word) || choice(each, word).isPresent())).toList();
         return knowing.isEmpty() ? all.getLast() : knowing.stream()
                 .filter(each -> project.wirings().values().stream().anyMatch(view -> view.platform() == each))
                 .max(java.util.Comparator.comparingLong(each -> project.wirings().values().stream()
@@ -101,14 +110,19 @@ public final class SolveCircuits {
     }
 
     private static List<String> words(String text) {
-        return List.of(text.strip().split("[\\s,]+")).stream().filter(word -> !word.isEmpty()).toList();
+        String years = YEAR.matcher(text).replaceAll(each -> (each.group(2) == null ? "" : each.group(2))
+                + each.group(3));
+        return List.of(years.strip().split("[\\s,]+")).stream()
+                .filter(word -> !word.isEmpty()).toList();
     }
 
     private static Optional<Expression> choice(PlatformView platform, String word) {
         for (Axis axis : platform.vehicles().choices().axes()) {
-            if (axis.kind() == Axis.Kind.YEAR && word.matches("\\d+") && axis.members().stream()
-                    .anyMatch(each -> each.equals(word) || each.startsWith(word + " "))) {
-                return Optional.of(new Expression.Compare(axis.name(), Relation.EQ, word));
+            Matcher year = COMPARED.matcher(word);
+            if (axis.kind() == Axis.Kind.YEAR && year.matches() && axis.members().stream()
+                    .anyMatch(each -> each.equals(year.group(2)) || each.startsWith(year.group(2) + " "))) {
+                return Optional.of(new Expression.Compare(axis.name(), Relation.ofSymbol(year.group(1))
+                        .orElse(Relation.EQ), year.group(2)));
             }
             if (axis.members().contains(word) || axis.isYesOrNo() && axis.name().equals(word)) {
                 return Optional.of(new Expression.Choice(word));
@@ -121,8 +135,8 @@ public final class SolveCircuits {
         Condition all = platform.vehicles().all();
         boolean not = false;
         for (String word : words(text)) {
-            if (word.equals("not")) {
-                not = true;
+            if (JOINING.contains(word)) {
+                not |= word.equals("not");
                 continue;
             }
             Optional<Expression> choice = choice(platform, word);

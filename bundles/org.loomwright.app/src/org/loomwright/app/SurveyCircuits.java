@@ -50,9 +50,8 @@ public final class SurveyCircuits {
         List<Surveyed> surveyed = new ArrayList<>();
         for (Schematic schematic : all) {
             List<Mode> modes = mode.isEmpty() ? schematic.modes() : List.of(schematic.mode(mode).orElseThrow());
-            progress.report("solving " + schematic.fitment().words(), surveyed.size(), all.size());
             surveyed.add(new Surveyed(BlockSurvey.of(schematic, modes, Inspectors.all(), Survey.MOST, threads,
-                    cancel), modes.size()));
+                    cancel, progress), modes.size()));
         }
         return surveyed;
     }

@@ -146,12 +146,51 @@ class ElectricCallTest {
     }
 
     @Test
+    void aVehicleIsNamedByBareChoicesOrByACondition() throws Exception {
+        String bare = call("circuits-bounded", "--vehicle", "1967 roof not nose").isFine().out();
+        assertEquals(bare, Call.in(folder, "electric", ".", "--vehicle", "year = 1967 and roof and not nose").isFine()
+                .out());
+        assertTrue(bare.startsWith("Demo: 1967, roof; "), bare);
+        String later = Call.in(folder, "electric", ".", "--vehicle", "year > 1966 and roof").isFine().out();
+        assertTrue(later.startsWith("Demo: 1967, roof; "), later);
+    }
+
+    /** What each piece on the way loses adds up to what the source gives, in text and for machines. */
+    @Test
+    void theWayOfALoadPieceByPiece() throws Exception {
+        String out = call("drop-too-high", "--mode", "night", "--circuit", "12").isFine().out();
+        assertTrue(out.contains("from source to ground by way of Lamp"), out);
+        assertTrue(out.lines().anyMatch(line -> line.matches("together +12\\d{3} +of 12\\.\\d{3} V *")), out);
+        JsonObject lamp = JsonParser.parseString(Call.in(folder, "electric", ".", "--mode", "night", "--circuit", "12",
+                "--format", "json").isFine().out()).getAsJsonObject().getAsJsonArray("fitted").get(0).getAsJsonObject()
+                .getAsJsonArray("modes").get(0).getAsJsonObject().getAsJsonArray("pieces").asList().stream()
+                .map(each -> each.getAsJsonObject()).filter(each -> each.has("way")).findFirst().orElseThrow();
+        double sum = lamp.getAsJsonArray("way").asList().stream().mapToDouble(each -> each.getAsJsonObject()
+                .get("drop").getAsDouble()).sum();
+        assertEquals(lamp.get("lostInFeed").getAsDouble() + lamp.get("lostInReturn").getAsDouble()
+                + lamp.get("volts").getAsDouble(), sum, 1e-6);
+    }
+
+    @Test
+    void upgradesForMachines() throws Exception {
+        JsonObject json = JsonParser.parseString(Call.in(Path.of(System.getProperty("loomwright.root")).normalize(),
+                "electric", "docs/examples/orrin", "--vehicle", "1968 coupe", "--upgrades", "--format", "json").isFine()
+                .out()).getAsJsonObject();
+        JsonObject halogen = json.getAsJsonArray("upgrades").get(0).getAsJsonObject();
+        assertEquals("halogen", halogen.get("upgrade").getAsString());
+        JsonObject lamp = halogen.getAsJsonObject("leastLampShare");
+        assertTrue(lamp.get("after").getAsDouble() < lamp.get("before").getAsDouble(), halogen.toString());
+        assertTrue(halogen.getAsJsonArray("gained").asList().stream().anyMatch(each -> each.getAsJsonObject()
+                .get("rule").getAsString().equals("wire-overloaded")), halogen.toString());
+    }
+
+    @Test
     void aVehicleWithoutUpgradesHasNothingToCompare() throws Exception {
         call("wire-too-hot", "--upgrades").isRefused("no upgrade");
     }
 
     @Test
     void upgradesAreOfAllModes() throws Exception {
-        call("wire-too-hot", "--upgrades", "--mode", "night").isRefused("--upgrades prints text over all modes");
+        call("wire-too-hot", "--upgrades", "--mode", "night").isRefused("--upgrades looks at all modes");
     }
 }

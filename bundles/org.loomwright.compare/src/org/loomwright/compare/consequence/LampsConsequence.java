@@ -33,15 +33,17 @@ import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.Progress;
 
 /**
- * Which lamps get another voltage than before. Of a set of harnesses with at most {@link #MOST_VEHICLES} vehicles every
- * vehicle is solved; of a larger one the first vehicle of each drawing or harness that changed with each other drawing
- * and each choice. The line then tells of how many it is the worst, and which it is.
+ * Which lamps get another voltage than before. Of a set of harnesses with at most {@link #FEW_VEHICLES} vehicles, or
+ * whose vehicles have at most {@link #MOST_ASSIGNMENTS} assignments, every vehicle is solved; of a larger one the first
+ * vehicle of each drawing or harness that changed with each other drawing and each choice. The line then tells of how many it is the worst, and which it is.
  * The voltage is the least while the lamp is lit, in the modes with a running engine.
  */
 public final class LampsConsequence implements Consequence {
 
-    /** The most vehicles of a set of which each is solved. */
-    public static final int MOST_VEHICLES = 64;
+    /** Of so few vehicles of a set each is solved, whatever that takes. */
+    public static final int FEW_VEHICLES = 64;
+    /** The most assignments, over all modes with a running engine, that are solved of a larger set. */
+    public static final int MOST_ASSIGNMENTS = 1_024;
 
     /** A smaller difference is not told, in V. */
     public static final double TOLD = 0.05;
@@ -121,21 +123,23 @@ public final class LampsConsequence implements Consequence {
     private static List<Step> compare(Schematic old, Schematic now, Set<String> changed, Set<String> wirings,
             Map<String, String> names, Cancel cancel) {
         List<Step> steps = new ArrayList<>();
-        boolean all = few(old) && few(now);
+        LampSurvey then = new LampSurvey(old);
+        LampSurvey here = new LampSurvey(now);
+        boolean all = few(old, then) && few(now, here);
         List<Assignment> examples = all ? List.of() : examples(now.fitment(), changed, wirings);
         if (!all && examples.isEmpty()) {
             return steps;
         }
-        Pair pair = new Pair(new LampSurvey(old), new LampSurvey(now), names, cancel, steps);
+        Pair pair = new Pair(then, here, names, cancel, steps);
         try {
             if (all) {
                 pair.compare(old.fitment().domain(), now.fitment().domain(), "");
             }
             for (Assignment vehicle : examples) {
-                Condition here = now.fitment().platform().vehicles().where(vehicle);
-                Condition then = old.fitment().platform().vehicles().where(vehicle);
-                if (then.implies(old.fitment().domain()) && !then.isNever()) {
-                    pair.compare(then, here, SOME + examples.size() + " vehicles looked at: " + words(vehicle));
+                Condition is = now.fitment().platform().vehicles().where(vehicle);
+                Condition was = old.fitment().platform().vehicles().where(vehicle);
+                if (was.implies(old.fitment().domain()) && !was.isNever()) {
+                    pair.compare(was, is, SOME + examples.size() + " vehicles looked at: " + words(vehicle));
                 }
             }
         } catch (IllegalArgumentException | TooManyCombinations e) {
@@ -144,8 +148,10 @@ public final class LampsConsequence implements Consequence {
         return steps;
     }
 
-    private static boolean few(Schematic schematic) {
-        return schematic.fitment().domain().count().compareTo(BigInteger.valueOf(MOST_VEHICLES)) <= 0;
+    private static boolean few(Schematic schematic, LampSurvey survey) {
+        Condition domain = schematic.fitment().domain();
+        return domain.count().compareTo(BigInteger.valueOf(FEW_VEHICLES)) <= 0
+                || survey.isWithin(domain, MOST_ASSIGNMENTS);
     }
 
     /**

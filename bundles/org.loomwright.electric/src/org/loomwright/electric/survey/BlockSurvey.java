@@ -13,6 +13,7 @@ import org.loomwright.electric.mode.Mode;
 import org.loomwright.electric.network.Schematic;
 import org.loomwright.electric.survey.Survey.Found;
 import org.loomwright.quantity.Cancel;
+import org.loomwright.quantity.Progress;
 
 /**
  * What is wrong in any vehicle and any mode of a network with far too many vehicles to solve each. Every {@link Blocks
@@ -34,7 +35,13 @@ public record BlockSurvey(Survey survey, long blocks) {
      */
     public static BlockSurvey of(Schematic schematic, List<Mode> modes, List<Inspector> inspectors, int most,
             int threads, Cancel cancel) {
-        return of(schematic, modes, inspectors, most, threads, ModeSurvey.FACTOR, cancel);
+        return of(schematic, modes, inspectors, most, threads, ModeSurvey.FACTOR, cancel, Progress.NONE);
+    }
+
+    /** The same that tells which modes are done, in their order, by the thread that calls. */
+    public static BlockSurvey of(Schematic schematic, List<Mode> modes, List<Inspector> inspectors, int most,
+            int threads, Cancel cancel, Progress progress) {
+        return of(schematic, modes, inspectors, most, threads, ModeSurvey.FACTOR, cancel, progress);
     }
 
     /**
@@ -44,11 +51,18 @@ public record BlockSurvey(Survey survey, long blocks) {
      */
     static BlockSurvey of(Schematic schematic, List<Mode> modes, List<Inspector> inspectors, int most, int threads,
             int factor, Cancel cancel) {
+        return of(schematic, modes, inspectors, most, threads, factor, cancel, Progress.NONE);
+    }
+
+    private static BlockSurvey of(Schematic schematic, List<Mode> modes, List<Inspector> inspectors, int most,
+            int threads, int factor, Cancel cancel, Progress progress) {
         List<ModeSurvey> surveys = new ArrayList<>();
         try (ExecutorService pool = Executors.newFixedThreadPool(threads)) {
             List<Future<ModeSurvey>> all = modes.stream().map(mode -> pool.submit(() -> new ModeSurvey(schematic, mode,
                     inspectors, most, factor).solve(cancel))).toList();
             for (Future<ModeSurvey> each : all) {
+                progress.report("solving " + schematic.fitment().words() + ", mode " + modes.get(surveys.size())
+                        .name(), surveys.size(), modes.size());
                 surveys.add(each.get());
             }
         } catch (InterruptedException e) {

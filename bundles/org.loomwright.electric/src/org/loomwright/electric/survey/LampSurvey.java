@@ -40,6 +40,19 @@ public final class LampSurvey {
         solver = new PointSolver(schematic, Optional.of(new Ratings(schematic, Ampacity.cfr())), 20);
     }
 
+    /** Returns whether all modes together have no more assignments than a budget. */
+    public boolean isWithin(Condition vehicles, int budget) {
+        int left = budget;
+        for (List<Condition> conditions : modes.values()) {
+            Cells cells = vehicles.split(conditions, left + 1);
+            left -= cells.list().size();
+            if (!cells.complete() || left < 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /**
      * The least voltage of each lamp, in the order of the network. Vehicles that do not differ in what carries current
      * are solved once.
