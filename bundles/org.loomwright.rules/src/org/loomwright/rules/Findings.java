@@ -47,6 +47,11 @@ public final class Findings {
         return writing;
     }
 
+    /** What a long computation asks whether the check was cancelled. */
+    public Cancel cancel() {
+        return cancel;
+    }
+
     /** Throws when the check was cancelled; a rule calls it now and then in a long search. */
     public void checkCancelled() {
         cancel.check();

@@ -12,6 +12,7 @@ import org.loomwright.harness.link.PlatformView;
 import org.loomwright.harness.link.Project;
 import org.loomwright.harness.link.WireView;
 import org.loomwright.harness.link.WiringView;
+import org.loomwright.quantity.Cancel;
 
 /** What a rule looks at in one go. */
 public sealed interface Target {
@@ -104,8 +105,8 @@ public sealed interface Target {
         /**
          * Returns what is wrong with currents and voltages in any vehicle and mode, as far as a check goes.
          */
-        public Circuits circuits() {
-            return wired.circuits(parts());
+        public Circuits circuits(Cancel cancel) {
+            return wired.circuits(parts(), cancel);
         }
 
         /** Returns the parts of all catalogues, by name. */

@@ -72,26 +72,26 @@ final class Wired {
      * says what is switched on. Of more than {@link #FEW_VEHICLES} vehicles no more than {@link #MOST_ASSIGNMENTS}
      * assignments are solved, and none where the connections hang on more than {@link #MOST_CONDITIONS} conditions.
      */
-    synchronized Circuits circuits(Map<String, Part> parts) {
+    synchronized Circuits circuits(Map<String, Part> parts, Cancel cancel) {
         if (circuits == null) {
             circuits = fitment.platform().platform().modes().isEmpty() || connections().supplies().isEmpty()
-                    ? Circuits.NONE : solve(parts);
+                    ? Circuits.NONE : solve(parts, cancel);
         }
         return circuits;
     }
 
-    private Circuits solve(Map<String, Part> parts) {
+    private Circuits solve(Map<String, Part> parts, Cancel cancel) {
         boolean few = fitment.domain().count().compareTo(BigInteger.valueOf(FEW_VEHICLES)) <= 0;
         if (!few && !every && hangsOnMuch()) {
             return Circuits.TOO_MANY;
         }
         Schematic schematic = Schematic.of(connections(), parts);
         if (few) {
-            return Circuits.of(Survey.of(schematic, schematic.modes(), Inspectors.all(), Survey.MOST, Cancel.NEVER));
+            return Circuits.of(Survey.of(schematic, schematic.modes(), Inspectors.all(), Survey.MOST, cancel));
         }
         return Circuits.of((every ? BlockSurvey.of(schematic, schematic.modes(), Inspectors.all(), Survey.MOST, 1,
-                Cancel.NEVER) : BlockSurvey.within(schematic, schematic.modes(), Inspectors.all(), MOST_ASSIGNMENTS,
-                        Cancel.NEVER)).survey());
+                cancel) : BlockSurvey.within(schematic, schematic.modes(), Inspectors.all(), MOST_ASSIGNMENTS,
+                        cancel)).survey());
     }
 
     private boolean hangsOnMuch() {

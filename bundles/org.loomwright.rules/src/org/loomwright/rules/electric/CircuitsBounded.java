@@ -34,7 +34,7 @@ public final class CircuitsBounded implements Rule<Target.OfNetwork> {
 
     @Override
     public void check(Target.OfNetwork target, Findings findings) {
-        Circuits circuits = target.circuits();
+        Circuits circuits = target.circuits(findings.cancel());
         if (!circuits.isBounded()) {
             return;
         }

@@ -95,7 +95,7 @@ public final class ElectricRule implements Rule<Target.OfNetwork> {
 
     @Override
     public void check(Target.OfNetwork target, Findings findings) {
-        Optional<Survey> survey = target.circuits().survey();
+        Optional<Survey> survey = target.circuits(findings.cancel()).survey();
         if (info.id().equals(UNKNOWN) && survey.isPresent()) {
             survey.get().schematic().remarks().forEach(each -> remark(target, each, findings));
         } else if (info.id().equals(UNKNOWN)) {
