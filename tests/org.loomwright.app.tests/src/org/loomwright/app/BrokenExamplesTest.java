@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -35,6 +36,8 @@ class BrokenExamplesTest {
 
     private static final String MENDED = "-mended";
     private static final LocalDate TODAY = LocalDate.of(2026, 1, 1);
+    /** Rules whose findings are notes in any case. */
+    private static final Set<String> NOTES = Set.of("circuits-bounded", "fuse-opens-at-start", "wakes-when-opened");
     private static final Pattern EXPECTED = Pattern.compile("// expect (\\S+) at line (\\d+)(?: when (.+))?");
 
     private final SourceReader reader = Repository.reader();
@@ -51,9 +54,11 @@ class BrokenExamplesTest {
         return Repository.open(Repository.root().resolve("docs/examples/broken"), name, reader, 1);
     }
 
-    private static List<Finding> findings(Opened opened) {
+    /** Warnings and errors; and the notes of a rule that finds nothing else, in its own examples. */
+    private static List<Finding> findings(Opened opened, String name) {
         return StandardRules.engine().check(opened.project(), Settings.on(TODAY), Cancel.NEVER, Progress.NONE)
-                .counting().stream().filter(finding -> finding.severity().atLeast(Severity.WARNING)).toList();
+                .counting().stream().filter(finding -> finding.severity().atLeast(Severity.WARNING)
+                        || NOTES.contains(finding.rule()) && name.startsWith(finding.rule())).toList();
     }
 
     @TestFactory
@@ -71,7 +76,7 @@ class BrokenExamplesTest {
                     assertEquals("// expect nothing", first);
                 }
             }
-            assertEquals(expected, findings(opened).stream().map(BrokenExamplesTest::inWords).toList());
+            assertEquals(expected, findings(opened, name).stream().map(BrokenExamplesTest::inWords).toList());
             assertEquals(name.contains(MENDED), expected.isEmpty());
         }));
     }
