@@ -35,8 +35,9 @@ import org.loomwright.quantity.Progress;
 /**
  * Which lamps get another voltage than before. Of a set of harnesses with at most {@link #FEW_VEHICLES} vehicles, or
  * whose vehicles have at most {@link #MOST_ASSIGNMENTS} assignments, every vehicle is solved; of a larger one the first
- * vehicle of each drawing or harness that changed with each other drawing and each choice. The line then tells of how many it is the worst, and which it is.
- * The voltage is the least while the lamp is lit, in the modes with a running engine.
+ * vehicle of each drawing or harness that changed with each other drawing and each choice. The line then tells of how
+ * many it is the worst, and which it is. The voltage is the least while the lamp is lit, in the modes with a running
+ * engine.
  */
 public final class LampsConsequence implements Consequence {
 
