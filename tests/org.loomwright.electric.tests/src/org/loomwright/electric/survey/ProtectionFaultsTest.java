@@ -93,27 +93,6 @@ class ProtectionFaultsTest {
                 "to lampSpot 24 m", "to lampSpot 5 m"));
     }
 
-    /** Figures that cannot be end in a finding that names the element, never in silence. */
-    @Test
-    void whatCannotBeIsNamed() throws IOException, BadCall {
-        String mended = "currents-not-known-mended";
-        assertTrue(found("currents-not-known", mended, "resistance 8 mohm", "resistance 0.0000000001 mohm").getFirst()
-                .fault().words().startsWith("no operating point was found; currents do not add up at "));
-        assertTrue(found("currents-not-known", mended, "voltage 12.8 V", "voltage 0.000001 V").getFirst().fault()
-                .words().endsWith("at lampL:feed"));
-        assertTrue(found("wire-too-hot", mended, "power 55 W", "power 55000000 W").size() >= 4);
-    }
-
-    /** A relay whose own contact, closed at rest, feeds its coil. */
-    @Test
-    void aRelayThatOpensItsOwnCoilChatters() throws IOException, BadCall {
-        List<Survey.Found> chatters = found("relay-undecided", "relay-undecided", "pullIn 11.5 V", "pullIn 8 V",
-                "through 5 mohm while pulled", "through 5 mohm while rest", "from lampSwitch:load to K1:86",
-                "from K1:87 to K1:86", "from K1:87 to lampL:feed", "from lampSwitch:load to lampL:feed");
-        assertEquals("relay K1 never settles: its coil pulls in, and loses its voltage when it has",
-                chatters.getFirst().fault().words());
-    }
-
     /** A ground of its own for the lamp that woke, or a declared return, and nothing wakes. */
     @Test
     void whatWakesWhenAGroundOpensHasItsWayInWords() throws IOException, BadCall {
