@@ -59,6 +59,7 @@ class AccessTest {
     @AfterEach
     void close() {
         desk.closeAll();
+        hand.tell(() -> desk.page().resetPerspective());
     }
 
     @Test
@@ -93,7 +94,7 @@ class AccessTest {
         Control page = hand.found("our page", () -> Hand.control(shell, Text.class,
                 each -> each.getText().matches("\\d+")).map(Control::getParent));
         hand.tell(() -> look("preferences", page));
-        escape(shell);
+        cancel(shell);
         assertEquals(List.of(), List.copyOf(wrong));
         assertTrue(seen > 20, seen + " controls");
     }
@@ -113,7 +114,7 @@ class AccessTest {
                 }
             }
         });
-        escape(shell);
+        cancel(shell);
     }
 
     private void command(String title, String command) {
@@ -127,14 +128,14 @@ class AccessTest {
         });
         Shell shell = hand.found(title, () -> hand.shell(title));
         hand.tell(() -> look(title, shell));
-        escape(shell);
+        cancel(shell);
     }
 
-    /** Every dialog is left by a key. */
-    private void escape(Shell shell) {
-        hand.tell(shell::forceActive);
-        hand.press(0, SWT.ESC);
+    private void cancel(Shell shell) {
+        hand.click(hand.found("the button that cancels", () -> Hand.control(shell, Button.class,
+                each -> each.getText().replace("&", "").equals("Cancel"))));
         hand.until("the dialog is closed", shell::isDisposed);
+        hand.front();
     }
 
     private void look(String where, Control control) {

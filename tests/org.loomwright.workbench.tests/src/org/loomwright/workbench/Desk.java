@@ -33,7 +33,7 @@ final class Desk {
 
     /** The page, with our perspective and a window of a decent size. */
     IWorkbenchPage page() {
-        IWorkbenchPage page = hand.ask(() -> {
+        return hand.ask(() -> {
             var window = PlatformUI.getWorkbench().getWorkbenchWindows()[0];
             window.getShell().setBounds(0, 0, 1440, 900);
             window.getShell().forceActive();
@@ -47,8 +47,6 @@ final class Desk {
                 throw new IllegalStateException(e);
             }
         });
-        hand.front();
-        return page;
     }
 
     /** A project with the Orrin in it, checked. */

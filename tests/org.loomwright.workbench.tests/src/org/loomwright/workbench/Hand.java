@@ -225,31 +225,14 @@ final class Hand {
     }
 
     /**
-     * Gives the keys to the window of the workbench when no window has them. Without a window manager the window system
-     * listens to that only when it is newer than what somebody did last: where it does not, a click beside the tools
-     * comes first.
+     * Gives the keys to the window of the workbench, after a dialog. Without a window manager the window system listens to
+     * that only when it is newer than what somebody did last, so a click beside the tools comes first.
      */
     void front() {
         Shell shell = window();
-        until("a window has the keys", () -> {
-            if (display.getActiveShell() == null) {
-                shell.forceActive();
-            }
-            return display.getActiveShell() != null || !beside(shell);
-        });
-    }
-
-    private boolean beside(Shell shell) {
-        Point at = shell.toDisplay(shell.getClientArea().width / 2, 10);
-        for (int type : new int[] {SWT.MouseMove, SWT.MouseDown, SWT.MouseUp}) {
-            Event event = new Event();
-            event.type = type;
-            event.x = at.x;
-            event.y = at.y;
-            event.button = type == SWT.MouseMove ? 0 : 1;
-            display.post(event);
-        }
-        return true;
+        mouse(ask(() -> shell.toDisplay(shell.getClientArea().width / 2, 10)));
+        tell(shell::forceActive);
+        settle();
     }
 
     /** Takes a picture of the whole screen. */

@@ -3,6 +3,8 @@ package org.loomwright.workbench;
 
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import org.eclipse.compare.CompareUI;
 import org.eclipse.core.resources.IFile;
@@ -34,7 +36,11 @@ class HoldsByHand {
             project = desk.orrin("held");
             editor = desk.open(project.getFile("front-harness.loom"));
             hand.until("findings are there", () -> Desk.truth(project).isPresent());
-            System.out.println("opened and checked after " + (System.nanoTime() - begin) / 1_000_000 + " ms");
+            System.out.println("opened and checked after " + (System.nanoTime() - begin) / 1_000_000 + " ms; since the"
+                    + " start of the process " + ProcessHandle.current().info().startInstant().map(start ->
+                    Duration.between(start, Instant.now()).toMillis()).orElse(-1L) + " ms, and "
+                    + ProcessHandle.current().info().totalCpuDuration().orElse(Duration.ZERO).toMillis()
+                    + " ms of processor time");
             for (String view : List.of("fit", "years", "harness", "formboard", "circuit", "findings")) {
                 desk.view(view);
                 hand.rest(3_000);

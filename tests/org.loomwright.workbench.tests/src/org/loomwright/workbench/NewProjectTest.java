@@ -18,6 +18,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PartInitException;
 import org.junit.jupiter.api.Test;
 import org.loomwright.workbench.project.FindingMarkers;
 import org.loomwright.workbench.project.LoomNature;
@@ -30,7 +31,15 @@ class NewProjectTest {
 
     @Test
     void theExampleIsMadeCheckedAndShown() throws Exception {
-        desk.page();
+        IWorkbenchPage page = desk.page();
+        hand.front();
+        hand.tell(() -> {
+            try {
+                page.showView("org.eclipse.ui.navigator.ProjectExplorer").setFocus();
+            } catch (PartInitException e) {
+                throw new IllegalStateException(e);
+            }
+        });
         hand.press(SWT.CTRL, 'n');
         Shell shell = hand.found("the list of wizards", () -> hand.shell("Select a wizard")
                 .or(() -> hand.shell("New")));
@@ -67,7 +76,6 @@ class NewProjectTest {
         assertEquals(sources(), Desk.truth(project).orElseThrow().project().sources().size());
         hand.until("findings are marked", () -> markers(project) > 0
                 && markers(project) == Desk.truth(project).orElseThrow().report().counting().size());
-        IWorkbenchPage page = desk.page();
         hand.until("the harness is open", () -> page.getActiveEditor() != null
                 && page.getActiveEditor().getTitle().equals("front-harness.loom"));
         hand.until("the views show it", () -> Hand.control(hand.window(), org.eclipse.swt.widgets.Label.class,
