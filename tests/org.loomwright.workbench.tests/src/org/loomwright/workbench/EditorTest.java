@@ -18,7 +18,9 @@ import org.eclipse.jface.text.contentassist.ICompletionProposal;
 import org.eclipse.jface.text.hyperlink.IHyperlink;
 import org.eclipse.jface.text.source.Annotation;
 import org.eclipse.jface.text.source.ISourceViewer;
+import org.eclipse.jface.text.source.projection.ProjectionViewer;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
@@ -117,6 +119,27 @@ class EditorTest {
             hover = new LoomHover().getHoverInfo(viewer, new Region(wire, 0));
         }
         assertTrue(hover.contains(" A at most"), hover);
+    }
+
+    @Test
+    void aWordOfTheLanguageThatIsUsedAsANameIsNoKeywordAndBlocksAreFolded() throws Exception {
+        IProject project = desk.orrin("views");
+        ITextEditor editor = desk.open(project.getFile("car-1956.loom"));
+        ProjectionViewer viewer = (ProjectionViewer) hand.ask(() -> editor.getAdapter(ITextViewer.class));
+        StyledText text = desk.text(editor);
+        String line = "wire a 10 ga from battery:minus to ammeter:in";
+        int wire = hand.ask(text::getText).indexOf(line);
+        hand.tell(() -> editor.selectAndReveal(wire, 0));
+        hand.until("the keyword is bold, and the pin of that name is not", () -> bold(text, wire)
+                && !bold(text, wire + line.length() - 1));
+        hand.tell(() -> viewer.doOperation(ProjectionViewer.COLLAPSE_ALL));
+        hand.until("blocks are folded", () -> text.getLineCount() < viewer.getDocument().getNumberOfLines() / 2);
+        hand.tell(() -> viewer.doOperation(ProjectionViewer.EXPAND_ALL));
+    }
+
+    private static boolean bold(StyledText text, int offset) {
+        var style = text.getStyleRangeAtOffset(offset);
+        return style != null && style.fontStyle == SWT.BOLD;
     }
 
     @Test

@@ -14,7 +14,7 @@ import org.eclipse.jface.text.templates.TemplateContextType;
 import org.eclipse.jface.text.templates.TemplateProposal;
 
 /** Templates for the constructs of the language, offered at the beginning of a line. */
-final class LoomTemplates {
+public final class LoomTemplates {
 
     private static final String CONTEXT = "org.loomwright.workbench.loom";
 
@@ -62,7 +62,61 @@ final class LoomTemplates {
             template("kit", "what is in the box", """
                     kit ${name} "${title}" revision "${revision}" of ${platform} {
                         contains ${harness}
-                    }"""));
+                    }"""),
+            template("catalogue", "parts with their figures", """
+                    catalogue ${name} "${title}" {
+                        ${cursor}
+                    }"""),
+            template("cable", "a cable of a catalogue with a size", """
+                    cable ${name} "${title}" {
+                        temperature ${temperature} C
+                        size ${size} ga diameter ${diameter} mm
+                    }"""),
+            template("fuse", "a fuse of a catalogue", """
+                    fuse ${name} "${title}" {
+                        family ${family}
+                        basis continuous
+                        rating ${rating} A
+                        pins line, load
+                        protects line to load
+                    }"""),
+            template("lamp", "a lamp of a catalogue", """
+                    lamp ${name} "${title}" {
+                        voltage ${voltage} V
+                        power ${power} W
+                        pins 1, 2
+                    }"""),
+            template("switch", "a switch of a catalogue", """
+                    switch ${name} "${title}" {
+                        pins 30, 15
+                        states off, run
+                        joins 30 to 15 through ${ohms} mohm while run
+                    }"""),
+            template("zone", "a region with one temperature", "zone ${name} \"${title}\" ambient ${temperature} C dry"),
+            template("place", "a named spot in the vehicle", "place ${name} \"${title}\" in ${zone}"),
+            template("group", "a choice of which each vehicle has one", "group ${name} of ${one}, ${other}"),
+            template("option", "what the factory fitted on request", "option ${name} \"${title}\""),
+            template("upgrade", "what an owner adds later", "upgrade ${name} \"${title}\""),
+            template("never", "what no vehicle has together", "never ${one} and ${other}"),
+            template("mode", "a set of switch positions", """
+                    mode ${name} "${title}" {
+                        set engine to stopped
+                        ${cursor}
+                    }"""),
+            template("device", "a device at its place", "device ${name} \"${title}\" is ${part} at ${place}"),
+            template("stud", "a stud at the end of a branch", "stud ${name} at ${place} via ${branch}"),
+            template("splice", "a splice of a circuit", "splice ${name} on ${branch} at ${station} mm"),
+            template("practice", "how a shop judges", """
+                    practice ${name} "${title}" {
+                        treat ${rule} as note because "${reason}"
+                    }"""),
+            template("waive", "a finding that somebody accepts",
+                    "waive ${rule} on ${harness}:${wire} because \"${reason}\""));
+
+    /** Returns all of them. */
+    public static List<Template> all() {
+        return ALL;
+    }
 
     private static Template template(String name, String words, String pattern) {
         return new Template(name, words, CONTEXT, pattern, false);

@@ -17,6 +17,10 @@ public enum Inks {
     COMMENT(new RGB(47, 107, 75), new RGB(140, 195, 160)),
     /** Texts between quotation marks. */
     TEXT(new RGB(42, 90, 170), new RGB(140, 185, 255)),
+    /** Names, where they are given. */
+    NAME(new RGB(110, 75, 0), new RGB(230, 200, 130)),
+    /** Figures and their units. */
+    FIGURE(new RGB(0, 95, 115), new RGB(130, 210, 220)),
     /** What is not there, or is no part of the answer. */
     PALE(new RGB(95, 95, 95), new RGB(175, 175, 175));
 
