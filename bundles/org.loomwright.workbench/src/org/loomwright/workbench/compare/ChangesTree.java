@@ -12,7 +12,9 @@ import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.ToolBarManager;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.TreeColumnLayout;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
+import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.jface.viewers.ITreeContentProvider;
 import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.jface.viewers.TreeViewerColumn;
@@ -30,12 +32,14 @@ import org.loomwright.compare.change.Change;
 /** The controls of the tree of changes. */
 final class ChangesTree {
 
-    private static final int WIDE = 640;
-    private static final int NARROW = 300;
+    /** Shares of the width in percent, and the least widths in pixels. */
+    private static final ColumnWeightData WIDE = new ColumnWeightData(68, 220);
+    private static final ColumnWeightData NARROW = new ColumnWeightData(32, 120);
 
     private final ChangesViewer owner;
     private final Composite all;
     private final Label line;
+    private final TreeColumnLayout columns = new TreeColumnLayout();
     private final TreeViewer tree;
     private final Action toLeft;
     private final Action toRight;
@@ -59,9 +63,11 @@ final class ChangesTree {
         line = new Label(all, SWT.NONE);
         line.setText("Comparing ...");
         GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
-        tree = new TreeViewer(all, SWT.FULL_SELECTION | SWT.BORDER);
+        Composite sheet = new Composite(all, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(sheet);
+        sheet.setLayout(columns);
+        tree = new TreeViewer(sheet, SWT.FULL_SELECTION | SWT.BORDER);
         tree.getTree().setHeaderVisible(true);
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(tree.getControl());
         tree.getTree().getAccessible().addAccessibleListener(new AccessibleAdapter() {
 
             @Override
@@ -165,10 +171,10 @@ final class ChangesTree {
                 ? Optional.of(changed.change()) : Optional.empty();
     }
 
-    private void column(String title, int width, boolean first) {
+    private void column(String title, ColumnWeightData width, boolean first) {
         TreeViewerColumn column = new TreeViewerColumn(tree, SWT.NONE);
         column.getColumn().setText(title);
-        column.getColumn().setWidth(width);
+        columns.setColumnData(column.getColumn(), width);
         column.setLabelProvider(new ColumnLabelProvider() {
 
             @Override
