@@ -8,8 +8,9 @@ import org.loomwright.quantity.Progress;
 
 /**
  * The planner: stiff trunks by {@link RigidPlanner}'s dynamic programme, trunks with slack by branch and bound over the
- * projected model, both exact at every level; trees with slack as far as can be, with what it may fall short. Stateless
- * but for the question whether to end with the best that was found; safe for use by several threads if that is.
+ * projected model, both exact at every level; trees with slack, and grids that are no multiple of the steps in which
+ * slack is taken up, as far as can be, with what it may fall short. Stateless but for the question whether to end with
+ * the best that was found; safe for use by several threads if that is.
  */
 public final class HarnessPlanner implements Planner {
 
@@ -60,15 +61,25 @@ public final class HarnessPlanner implements Planner {
         if (trunk.stops().stream().allMatch(stop -> stop.slack() < trunk.lattice())) {
             return new StiffTrunk(trunk, problem, cancel, new PlanWatch(progress, name));
         }
-        PlanWatch nobody = new PlanWatch(Progress.NONE, name);
-        StiffTrunk stiff = new StiffTrunk(trunk, problem, cancel, nobody);
+        StiffTrunk stiff = new StiffTrunk(trunk, problem, cancel, new PlanWatch(Progress.NONE, name));
         boolean tree = trunk.stops().stream().flatMap(stop -> stop.branches().stream())
                 .anyMatch(branch -> !branch.stops().isEmpty());
-        if (!tree) {
-            return new SlackTrunk(trunk, stiff, problem, solver, cancel, enough, new PlanWatch(progress, name));
+        return tree ? new BoundedTrunk(trunk, stiff, slack(Parts.bare(trunk), problem, cancel, new PlanWatch(progress,
+                "bare trunk")), problem.grid()) : slack(trunk, problem, cancel, new PlanWatch(progress, name));
+    }
+
+    /** The search for a trunk with slack and without branches on branches. */
+    private TrunkSearch slack(PlanTrunk trunk, PlanProblem problem, Cancel cancel, PlanWatch watch) {
+        if (problem.grid() % trunk.lattice() == 0) {
+            return exact(trunk, problem, cancel, watch);
         }
-        PlanTrunk bare = Parts.bare(trunk);
-        return new TreeWithSlack(trunk, stiff, new SlackTrunk(bare, new StiffTrunk(bare, problem, cancel, nobody),
-                problem, solver, cancel, enough, new PlanWatch(progress, "bare trunk")), problem.grid());
+        PlanTrunk fine = new PlanTrunk(trunk.name(), trunk.stops());
+        return new BoundedTrunk(trunk, exact(trunk, problem, cancel, watch), exact(fine, problem, cancel, watch),
+                problem.grid());
+    }
+
+    private SlackTrunk exact(PlanTrunk trunk, PlanProblem problem, Cancel cancel, PlanWatch watch) {
+        return new SlackTrunk(trunk, new StiffTrunk(trunk, problem, cancel, new PlanWatch(Progress.NONE, "")), problem,
+                solver, cancel, enough, watch);
     }
 }

@@ -106,10 +106,10 @@ final class Laying {
         long own = run.value(leg.stop(), x[leg.stop()]) - run.station[ask];
         long free = Math.min(length - made.minus().nanometres() - run.reach[ask], leg.branch().backLimit());
         long used = length + made.plus().nanometres() - run.spare[ask] - SlackRun.limit(leg, limit);
-        bounds[0] = run.up(own - free);
-        bounds[1] = run.down(own + free);
-        bounds[2] = run.down(own - used);
-        bounds[3] = run.up(own + used);
+        bounds[0] = run.ceil(own - free);
+        bounds[1] = run.floor(own + free);
+        bounds[2] = run.floor(own - used);
+        bounds[3] = run.ceil(own + used);
     }
 
     /** Returns whether all vehicles can be laid. */

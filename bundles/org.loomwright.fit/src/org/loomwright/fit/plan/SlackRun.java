@@ -15,7 +15,7 @@ import org.loomwright.quantity.Tolerance;
  * a range; what is pinned has a range of one. Branches on branches are left out.
  *
  * <p>Tucks lie on a lattice. Where the grid is a multiple of it, what a vehicle asks of a tuck is rounded to it; where
- * not, a lattice step is taken off, which can only make the plan harsher.
+ * not, a lattice step is taken off in what is asked of stations and lengths, so that some harnesses are passed over.
  */
 final class SlackRun {
 
@@ -193,14 +193,24 @@ final class SlackRun {
         return leg.leastPlus()[(int) (x - low[leg.unknown()])];
     }
 
-    /** A figure that is a lower bound of a tuck, brought to the lattice. */
-    long up(long bound) {
-        return aligned ? Math.ceilDiv(bound, lattice) * lattice : bound + lattice;
+    /** What is added to a lower bound of a tuck, brought to the lattice as it is whatever grid steps come to it. */
+    long up(long constant) {
+        return aligned ? ceil(constant) : constant + lattice;
     }
 
-    /** A figure that is an upper bound of a tuck, brought to the lattice. */
-    long down(long bound) {
-        return aligned ? Math.floorDiv(bound, lattice) * lattice : bound;
+    /** What is added to an upper bound of a tuck, the same way. */
+    long down(long constant) {
+        return aligned ? floor(constant) : constant;
+    }
+
+    /** The least tuck that is not below a bound. */
+    long ceil(long bound) {
+        return Math.ceilDiv(bound, lattice) * lattice;
+    }
+
+    /** The greatest tuck that is not above a bound. */
+    long floor(long bound) {
+        return Math.floorDiv(bound, lattice) * lattice;
     }
 
     /** The largest excess that is allowed to a branch under a limit for all. */

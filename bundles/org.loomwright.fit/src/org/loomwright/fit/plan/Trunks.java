@@ -45,7 +45,7 @@ final class Trunks {
         for (TrunkSearch search : searches) {
             Optional<TrunkSearch.Excess> own = search.leastExcess(before);
             if (own.isEmpty()) {
-                return new HarnessPlan(Optional.empty(), fits(searches).isPresent(), work());
+                return new HarnessPlan(Optional.empty(), fits(searches).equals(Optional.of(false)), work());
             }
             limit = Math.max(limit, own.get().value());
             bound = Math.max(bound, own.get().bound());

@@ -8,66 +8,74 @@ import java.util.TreeMap;
 import org.loomwright.harness.Ours.Objective;
 
 /**
- * A trunk with slack that has branches on branches. Planned as if it were stiff, which any harness of slack can be laid
- * as; the same without the branches on branches, planned exactly with slack, bounds it from below. To the sums that has
- * least, what is on branches adds at least the distances of its breakouts and the lengths that reach with nothing used
- * up on the way.
+ * A trunk of which one search finds harnesses, and another says what none is below.
+ *
+ * <p>With branches on branches of a trunk with slack, the first plans it as if it were stiff, which any harness of slack
+ * can be laid as, and the second plans exactly, with slack, what is left without them. To the sums that has least, what
+ * is on branches adds at least the distances of its breakouts and the lengths that reach with nothing used up on the
+ * way. Where the grid is no multiple of the steps in which slack is taken up, the first takes a step off what each
+ * vehicle leaves to a tuck, and the second takes slack up by the nanometre.
  */
-final class TreeWithSlack implements TrunkSearch {
+final class BoundedTrunk implements TrunkSearch {
 
-    private final TrunkSearch stiff;
-    private final TrunkSearch without;
+    private final TrunkSearch above;
+    private final TrunkSearch below;
     private final PlanTrunk trunk;
     private final Making making;
-    /** The sums that count more than the excess, and whether the trunk without branches on branches was planned. */
+    /** The sums that count more than the excess, and whether there was something to bound it with. */
     private List<Objective> before = List.of();
     private boolean isBounded;
 
     /**
-     * @param without the search for the trunk without branches on branches
-     * @param grid    the cutting grid, in nanometres
+     * @param above finds harnesses
+     * @param below the search for the trunk without branches on branches, of which less is asked
+     * @param grid  the cutting grid, in nanometres
      */
-    TreeWithSlack(PlanTrunk trunk, TrunkSearch stiff, TrunkSearch without, long grid) {
+    BoundedTrunk(PlanTrunk trunk, TrunkSearch above, TrunkSearch below, long grid) {
         this.trunk = trunk;
-        this.stiff = stiff;
-        this.without = without;
+        this.above = above;
+        this.below = below;
         this.making = new Making(grid);
     }
 
     @Override
     public Optional<Boolean> fits() {
-        if (stiff.fits().equals(Optional.of(true))) {
+        if (above.fits().equals(Optional.of(true))) {
             return Optional.of(true);
         }
-        return without.fits().filter(fits -> !fits);
+        return below.fits().filter(fits -> !fits);
     }
 
     @Override
     public Optional<Excess> leastExcess(List<Objective> before) {
-        Optional<Excess> least = without.leastExcess(List.of());
+        Optional<Excess> least = below.leastExcess(List.of());
         this.before = List.copyOf(before);
         this.isBounded = least.isPresent();
-        return stiff.leastExcess(before).map(found -> new Excess(found.value(),
+        return above.leastExcess(before).map(found -> new Excess(found.value(),
                 Math.min(found.value(), least.map(Excess::bound).orElse(Long.MIN_VALUE))));
     }
 
     @Override
     public Part best(long limit, List<Objective> sums) {
-        Part found = stiff.best(limit, sums);
+        Part found = above.best(limit, sums);
         Map<Objective, Long> gaps = new TreeMap<>();
-        for (Objective each : sums) {
-            long bound = isBounded ? bound(each, limit) : Long.MIN_VALUE;
-            long value = sum(each, trunk, found);
+        for (int i = 0; i < sums.size(); i++) {
+            Objective sum = sums.get(i);
+            // while every sum before it is proved the least, it is bounded under these
+            List<Objective> under = gaps.isEmpty() ? sums.subList(0, i + 1) : List.of(sum);
+            long bound = isBounded ? bound(under, limit) : Long.MIN_VALUE;
+            long value = sum(sum, trunk, found);
             if (bound < value) {
-                gaps.put(each, bound == Long.MIN_VALUE ? Long.MAX_VALUE : value - bound);
+                gaps.put(sum, bound == Long.MIN_VALUE ? Long.MAX_VALUE : value - bound);
             }
         }
         return new Part(found.stations(), found.lengths(), found.excess(), gaps);
     }
 
-    /** No harness whose excess is within a limit has a lesser sum; without the limit where the sum counts more. */
-    private long bound(Objective sum, long limit) {
-        Part bare = without.best(before.contains(sum) ? Long.MAX_VALUE : limit, List.of(sum));
+    /** No harness whose excess is within a limit has less of the last sum; without the limit where it counts more. */
+    private long bound(List<Objective> under, long limit) {
+        Objective sum = under.getLast();
+        Part bare = below.best(before.contains(sum) ? Long.MAX_VALUE : limit, under);
         long gap = bare.gaps().getOrDefault(sum, 0L);
         return gap == Long.MAX_VALUE ? Long.MIN_VALUE : sum(sum, Parts.bare(trunk), bare) - gap
                 + trunk.stops().stream().flatMap(stop -> stop.branches().stream())
@@ -96,6 +104,6 @@ final class TreeWithSlack implements TrunkSearch {
 
     @Override
     public HarnessPlan.Work work() {
-        return stiff.work().plus(without.work());
+        return above.work().plus(below.work());
     }
 }
