@@ -10,11 +10,11 @@ import org.loomwright.harness.Ours.Objective;
 /**
  * A trunk of which one search finds harnesses, and another says what none is below.
  *
- * <p>With branches on branches of a trunk with slack, the first plans it as if it were stiff, which any harness of slack
- * can be laid as, and the second plans exactly, with slack, what is left without them. To the sums that has least, what
- * is on branches adds at least the distances of its breakouts and the lengths that reach with nothing used up on the
- * way. Where the grid is no multiple of the steps in which slack is taken up, the first takes a step off what each
- * vehicle leaves to a tuck, and the second takes slack up by the nanometre.
+ * <p>With branches on branches of a trunk with slack, the first plans it as if it were stiff, which any harness with
+ * slack can be laid as, and the second plans exactly, with slack, what is left without them. To the sums that has
+ * least, what is on branches adds at least the distances of its breakouts and the lengths that reach with nothing used
+ * up on the way. Where the grid is no multiple of the steps in which slack is taken up, the first takes a step off what
+ * each vehicle leaves to a tuck, and the second takes slack up by the nanometre.
  */
 final class BoundedTrunk implements TrunkSearch {
 

@@ -3,6 +3,7 @@ package org.loomwright.fit.plan;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.Progress;
 
@@ -34,6 +35,17 @@ public final class HarnessPlanner implements Planner {
     HarnessPlanner(Cancel enough, LinearProgram.Solver solver) {
         this.enough = enough;
         this.solver = solver;
+    }
+
+    /** The same planner, which counts its linear programs and ends after so many. */
+    HarnessPlanner counting(AtomicInteger programs, int most) {
+        return new HarnessPlanner(() -> programs.get() >= most || enough.cancelled(), weights -> {
+            LinearProgram program = solver.minimise(weights);
+            return (low, high, rows) -> {
+                programs.incrementAndGet();
+                return program.solve(low, high, rows);
+            };
+        });
     }
 
     @Override

@@ -3,8 +3,11 @@ package org.loomwright.fit.plan;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -18,7 +21,8 @@ import org.loomwright.quantity.Length;
  *
  * <p>For a given station the longest branch that is nowhere too long needs the fewest jumpers, so a dynamic programme
  * along each trunk, as for a stiff trunk, finds the least number of all. Exact for stiff trunks; O(breakouts *
- * positions²). Branches with breakouts of their own get none, and each branch reaches in some vehicle.
+ * positions²). With slack it is where {@link SlackJumpers} start from. Branches with breakouts of their own get none,
+ * and each branch reaches in some vehicle.
  */
 public final class Jumpers {
 
@@ -31,7 +35,9 @@ public final class Jumpers {
     private final Set<Waived> waived = new HashSet<>();
 
     /** An ask by branch and its number among the branch's. */
-    private record Waived(String branch, int ask) {
+    record Waived(String branch, int ask) {
+
+        static final Comparator<Waived> ORDER = Comparator.comparing(Waived::branch).thenComparingInt(Waived::ask);
     }
 
     /**
@@ -67,16 +73,26 @@ public final class Jumpers {
     /** Finds them; empty when jumpers do not help. */
     public static Optional<Answer> of(PlanProblem problem, HarnessPlanner planner, Cancel cancel) {
         Jumpers search = new Jumpers(problem, cancel);
-        if (!problem.trunks().stream().allMatch(search::trunk)) {
-            return Optional.empty();
+        boolean fewest = true;
+        for (PlanTrunk trunk : problem.trunks()) {
+            Optional<Set<Waived>> own = search.trunk(trunk);
+            if (trunk.stops().stream().anyMatch(stop -> stop.slack() >= trunk.lattice())) {
+                Optional<SlackJumpers.Found> found = new SlackJumpers(new PlanProblem(List.of(trunk),
+                        problem.vehicles(), problem.grid(), problem.order()), planner, cancel).find(own);
+                fewest &= found.map(SlackJumpers.Found::fewest).orElse(false);
+                own = found.map(SlackJumpers.Found::waived);
+            }
+            if (own.isEmpty()) {
+                return Optional.empty();
+            }
+            search.waived.addAll(own.get());
         }
-        boolean stiff = problem.trunks().stream().flatMap(trunk -> trunk.stops().stream())
-                .allMatch(stop -> stop.slack() == 0);
-        return planner.plan(search.eased(), cancel).found()
-                .map(plan -> new Answer(search.jumpers(plan), plan, stiff));
+        boolean isFewest = fewest;
+        return planner.plan(eased(problem, search.waived), cancel).found()
+                .map(plan -> new Answer(search.jumpers(plan), plan, isFewest));
     }
 
-    private static boolean mayHave(PlanBranch branch) {
+    static boolean mayHave(PlanBranch branch) {
         return branch.stops().isEmpty() && !branch.asks().isEmpty();
     }
 
@@ -114,8 +130,8 @@ public final class Jumpers {
         return without.size() == branch.asks().size() ? null : new Choice(new Cost(without.size(), missing), without);
     }
 
-    /** The dynamic programme along one trunk; false when jumpers do not help. */
-    private boolean trunk(PlanTrunk trunk) {
+    /** The dynamic programme along one trunk, as if it were stiff; empty when jumpers do not help. */
+    private Optional<Set<Waived>> trunk(PlanTrunk trunk) {
         long[] grid = LongStream.rangeClosed(0, Stations.farthest(trunk.stops(), problem.grid()) / problem.grid())
                 .map(step -> step * problem.grid()).toArray();
         RunTable table = new RunTable(trunk.stops(), new long[problem.vehicles()], making, grid);
@@ -146,12 +162,16 @@ public final class Jumpers {
         Cost[] ends = before;
         int last = IntStream.range(0, ends.length).filter(q -> ends[q] != null).boxed()
                 .min((one, other) -> ends[one].compareTo(ends[other])).orElse(-1);
-        for (int k = count - 1; k >= 0 && last >= 0; k--) {
+        Set<Waived> own = new HashSet<>();
+        if (count > 0 && last < 0) {
+            return Optional.empty();
+        }
+        for (int k = count - 1; k >= 0; k--) {
             RunTable.Stop stop = table.stops.get(k);
-            waive(stop.stop(), stop.at()[last]);
+            waive(stop.stop(), stop.at()[last], own);
             last = from[k][last];
         }
-        return count == 0 || last >= 0;
+        return Optional.of(own);
     }
 
     private Cost cost(PlanStop stop, long at) {
@@ -180,20 +200,20 @@ public final class Jumpers {
         return best;
     }
 
-    private void waive(PlanStop stop, long at) {
+    private void waive(PlanStop stop, long at, Set<Waived> own) {
         stop.branches().stream().filter(Jumpers::mayHave).forEach(branch -> choice(branch, at).without
-                .forEach(ask -> waived.add(new Waived(branch.name(), ask))));
+                .forEach(ask -> own.add(new Waived(branch.name(), ask))));
     }
 
     /** The problem without the reach that jumpers make up for. */
-    private PlanProblem eased() {
+    static PlanProblem eased(PlanProblem problem, Set<Waived> waived) {
         return new PlanProblem(problem.trunks().stream().map(trunk -> new PlanTrunk(trunk.name(), trunk.stops().stream()
-                .map(stop -> stop.with(stop.branches().stream().map(each -> each.with(eased(each), each.stops()))
-                        .toList())).toList(), trunk.lattice())).toList(), problem.vehicles(), problem.grid(),
-                problem.order());
+                .map(stop -> stop.with(stop.branches().stream().map(each -> each.with(eased(each, waived),
+                        each.stops())).toList())).toList(), trunk.lattice())).toList(), problem.vehicles(),
+                problem.grid(), problem.order());
     }
 
-    private List<Ask> eased(PlanBranch branch) {
+    private static List<Ask> eased(PlanBranch branch, Set<Waived> waived) {
         return IntStream.range(0, branch.asks().size()).mapToObj(i -> {
             Ask ask = branch.asks().get(i);
             return waived.contains(new Waived(branch.name(), i)) ? eased(ask, branch) : ask;
@@ -208,21 +228,81 @@ public final class Jumpers {
     private List<Jumper> jumpers(HarnessPlan.Solution plan) {
         List<Jumper> jumpers = new ArrayList<>();
         for (PlanTrunk trunk : problem.trunks()) {
+            Map<Waived, Long> missing = new LinkedHashMap<>();
             for (PlanStop stop : trunk.stops()) {
                 for (PlanBranch branch : stop.branches()) {
                     for (int i = 0; i < branch.asks().size(); i++) {
-                        Ask ask = branch.asks().get(i);
                         if (waived.contains(new Waived(branch.name(), i))) {
-                            long length = plan.lengths().get(branch.name());
-                            long made = length - branch.made().of(new Length(length)).minus().nanometres();
-                            long missing = Math.abs(plan.stations().get(stop.name()) - ask.station()) + ask.reach()
-                                    - made;
-                            jumpers.add(new Jumper(ask.vehicle(), branch.name(), making.up(Math.max(0, missing))));
+                            missing.put(new Waived(branch.name(), i), missing(plan, stop, branch,
+                                    branch.asks().get(i)));
                         }
                     }
                 }
             }
+            if (trunk.stops().stream().anyMatch(stop -> stop.slack() >= trunk.lattice())) {
+                shorten(trunk, plan, missing);
+            }
+            trunk.stops().stream().flatMap(stop -> stop.branches().stream()).forEach(branch -> missing.forEach((each,
+                    length) -> {
+                if (each.branch().equals(branch.name()) && length > 0) {
+                    jumpers.add(new Jumper(branch.asks().get(each.ask()).vehicle(), branch.name(), making.up(length)));
+                }
+            }));
         }
-        return jumpers.stream().filter(each -> each.length() > 0).toList();
+        return jumpers;
+    }
+
+    /** What a branch lacks in a vehicle where nothing of the trunk is taken up, with the most that may be. */
+    private static long missing(HarnessPlan.Solution plan, PlanStop stop, PlanBranch branch, Ask ask) {
+        long length = plan.lengths().get(branch.name());
+        long made = length - branch.made().of(new Length(length)).minus().nanometres();
+        return Math.abs(plan.stations().get(stop.name()) - ask.station()) + ask.reach() - made;
+    }
+
+    /** With slack, each jumper as short as some laying of its vehicle allows beside the others; by bisection. */
+    private void shorten(PlanTrunk trunk, HarnessPlan.Solution plan, Map<Waived, Long> missing) {
+        long all = trunk.stops().stream().mapToLong(PlanStop::slack).sum();
+        // whatever is taken up, so much will do
+        missing.replaceAll((each, length) -> making.up(Math.max(0, length + all)));
+        for (Waived each : List.copyOf(missing.keySet())) {
+            long low = -problem.grid();
+            long high = missing.get(each);
+            while (high - low > problem.grid()) {
+                long middle = low + (high - low) / problem.grid() / 2 * problem.grid();
+                missing.put(each, middle);
+                if (isLaid(trunk, plan, missing)) {
+                    high = middle;
+                } else {
+                    low = middle;
+                }
+            }
+            missing.put(each, high);
+        }
+    }
+
+    /** Whether a plan can be laid into all vehicles with jumpers of some lengths. */
+    private boolean isLaid(PlanTrunk trunk, HarnessPlan.Solution plan, Map<Waived, Long> lengths) {
+        List<PlanStop> stops = trunk.stops().stream().map(stop -> stop.with(stop.branches().stream()
+                .map(branch -> branch.with(IntStream.range(0, branch.asks().size()).mapToObj(i -> {
+                    Ask ask = branch.asks().get(i);
+                    return new Ask(ask.vehicle(), ask.station(), ask.reach() - lengths.getOrDefault(new Waived(branch
+                            .name(), i), 0L), ask.spare());
+                }).toList(), List.of())).toList())).toList();
+        SlackRun run = new SlackRun(new PlanTrunk(trunk.name(), stops, trunk.lattice()), problem.vehicles(),
+                problem.grid());
+        long[] x = new long[run.unknowns()];
+        for (int k = 0; k < stops.size(); k++) {
+            x[k] = (plan.stations().get(stops.get(k).name()) - run.base[k]) / problem.grid();
+        }
+        for (SlackRun.Leg leg : run.legs) {
+            if (!leg.branch().asks().isEmpty()) {
+                int unknown = leg.unknown();
+                x[unknown] = (plan.lengths().get(leg.branch().name()) - run.base[unknown]) / problem.grid();
+                if (x[unknown] < run.low[unknown] || x[unknown] > run.high[unknown]) {
+                    return false;
+                }
+            }
+        }
+        return new Laying(run).fits(x, FAR);
     }
 }

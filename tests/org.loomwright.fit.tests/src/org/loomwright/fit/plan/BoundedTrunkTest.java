@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.loomwright.harness.Ours.Objective;
 import org.loomwright.quantity.Cancel;
 
-/** What plans of a trunk with slack say they may fall short of: with branches on branches, and where steps do not meet. */
+/** What plans of a trunk with slack say they may fall short of. */
 class BoundedTrunkTest {
 
     private static final int SEEDS = 500;
