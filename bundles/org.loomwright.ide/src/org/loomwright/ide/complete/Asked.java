@@ -9,6 +9,7 @@ import org.loomwright.harness.link.PlatformView;
 import org.loomwright.harness.link.WireView;
 import org.loomwright.harness.link.WiringView;
 import org.loomwright.ide.names.Around;
+import org.loomwright.ide.project.Meant;
 import org.loomwright.ide.project.Moment;
 import org.loomwright.lang.words.Line;
 import org.loomwright.lang.words.Slot;
@@ -38,13 +39,8 @@ record Asked(Moment moment, String file, WordReader.Expected expected, Around ar
         expected.block().ifPresent(block -> path.addAll(lines.outwards(block)));
         Around around = Around.of(path);
         Optional<WiringView> wiring = moment.project().wiring(around.wiring());
-        Optional<WiringView> waived = expected.before().stream().filter(word -> word.slot().is("Waiver.target"))
-                .flatMap(word -> moment.project().wiring(word.text()).stream()).findFirst();
-        Optional<PlatformView> platform = Optional.ofNullable(moment.project().platforms().get(around.platform()))
-                .or(() -> waived.map(WiringView::platform))
-                .or(() -> wiring.map(WiringView::platform))
-                .or(() -> around.platform().isEmpty() ? moment.project().platforms().values().stream().findFirst()
-                        : Optional.empty());
+        Optional<PlatformView> platform = Meant.platform(moment, path).or(() -> around.platform().isEmpty()
+                ? moment.project().platforms().values().stream().findFirst() : Optional.empty());
         return new Asked(moment, file, expected, around, wiring, platform);
     }
 

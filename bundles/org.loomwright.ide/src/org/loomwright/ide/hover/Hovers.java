@@ -71,7 +71,7 @@ public final class Hovers {
 
     private static void condition(Moment moment, WordLines lines, Line line, List<Row> rows) {
         Around around = Around.of(lines, line);
-        Optional<PlatformView> platform = Meant.platform(moment, around);
+        Optional<PlatformView> platform = Meant.platform(moment, lines, line);
         try {
             platform.flatMap(view -> Meant.by(line, view)).ifPresent(when -> {
                 rows.add(new Row("this condition", Vehicles.of(when)));

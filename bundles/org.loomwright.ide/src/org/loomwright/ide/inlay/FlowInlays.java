@@ -42,7 +42,7 @@ final class FlowInlays {
             return Optional.empty();
         }
         Around around = Around.of(lines, line);
-        Optional<Flows> flows = Meant.platform(moment, around).flatMap(moment::flowsSomeTime);
+        Optional<Flows> flows = Meant.platform(moment, lines, line).flatMap(moment::flowsSomeTime);
         int end = line.words().getLast().end();
         if (line.rule().equals("Wire")) {
             return flows.flatMap(known -> moment.project().wiring(around.wiring())

@@ -103,7 +103,7 @@ public final class Inlays {
         if (last.isEmpty() || line.rule().equals("Never") || line.rule().equals("Requirement")) {
             return Optional.empty();
         }
-        Optional<PlatformView> platform = Meant.platform(moment, Around.of(lines, line));
+        Optional<PlatformView> platform = Meant.platform(moment, lines, line);
         try {
             return platform.flatMap(view -> Meant.by(line, view)).map(condition -> new Inlay(end(line, last.get()),
                     words(condition), condition.tally()));

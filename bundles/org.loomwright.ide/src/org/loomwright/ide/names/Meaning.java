@@ -71,13 +71,14 @@ final class Meaning {
     Optional<Symbol> of(Word word, Line line, WordLines lines) {
         return switch (word.slot().sort()) {
             case NAME -> declares(word, Around.of(lines, line), line);
-            case REFERENCE -> reference(word, line, Around.of(lines, line));
+            case REFERENCE -> reference(word, line, lines);
             case PIN -> pin(word, line, Around.of(lines, line));
             default -> Optional.empty();
         };
     }
 
-    private Optional<Symbol> reference(Word word, Line line, Around around) {
+    private Optional<Symbol> reference(Word word, Line line, WordLines lines) {
+        Around around = Around.of(lines, line);
         String name = word.text();
         String wiring = around.wiring();
         String platform = around.platform();
@@ -101,8 +102,8 @@ final class Meaning {
             case "Item" -> wiring(name).or(() -> known(new Symbol(Kind.PART, "", name)));
             case "Named" -> wiring(name).or(() -> known(new Symbol(Kind.KIT, "", name),
                     new Symbol(Kind.PLATFORM, "", name)));
-            case "Choice", "Member" -> choice(Kind.CHOICE, name, platform);
-            case "Axis" -> choice(Kind.AXIS, name, platform);
+            case "Choice", "Member" -> choice(Kind.CHOICE, name, line, lines);
+            case "Axis" -> choice(Kind.AXIS, name, line, lines);
             case "Rule" -> Optional.of(new Symbol(Kind.RULE, "", name));
             case "Limit" -> Optional.of(new Symbol(Kind.LIMIT, "", name));
             case "OriginCircuit" -> known(new Symbol(Kind.CIRCUIT, line.text("drawing"), name));
@@ -143,9 +144,10 @@ final class Meaning {
     }
 
     /** A choice of the platform; where no platform is near, as in a catalogue, of the first one that has it. */
-    private Optional<Symbol> choice(Kind kind, String name, String platform) {
-        if (!platform.isEmpty()) {
-            return known(new Symbol(kind, platform, name));
+    private Optional<Symbol> choice(Kind kind, String name, Line line, WordLines lines) {
+        Optional<String> platform = PlatformOf.line(project, lines.outwards(line));
+        if (platform.isPresent()) {
+            return known(new Symbol(kind, platform.get(), name));
         }
         return project.platforms().keySet().stream().map(each -> new Symbol(kind, each, name))
                 .filter(declared::containsKey).findFirst();

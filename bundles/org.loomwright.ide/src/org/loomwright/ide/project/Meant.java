@@ -9,8 +9,10 @@ import org.loomwright.condition.Relation;
 import org.loomwright.harness.link.PlatformView;
 import org.loomwright.harness.link.WiringView;
 import org.loomwright.ide.names.Around;
+import org.loomwright.ide.names.PlatformOf;
 import org.loomwright.lang.words.Line;
 import org.loomwright.lang.words.Word;
+import org.loomwright.lang.words.WordLines;
 
 /** The vehicles that the condition of a line means, read off its words. */
 public final class Meant {
@@ -24,10 +26,17 @@ public final class Meant {
     }
 
     /** The platform that the conditions of a line are about. */
-    public static Optional<PlatformView> platform(Moment moment, Around around) {
-        return Optional.ofNullable(moment.project().platforms().get(around.platform()))
+    public static Optional<PlatformView> platform(Moment moment, WordLines lines, Line line) {
+        return platform(moment, lines.outwards(line));
+    }
+
+    /** The same for a line with the heads of the blocks around it, from the inside out. */
+    public static Optional<PlatformView> platform(Moment moment, List<Line> path) {
+        Optional<String> name = PlatformOf.line(moment.project(), path);
+        Around around = Around.of(path);
+        return name.map(moment.project().platforms()::get)
                 .or(() -> moment.project().wiring(around.wiring()).map(WiringView::platform))
-                .or(() -> around.platform().isEmpty() && moment.project().platforms().size() == 1
+                .or(() -> name.isEmpty() && moment.project().platforms().size() == 1
                         ? moment.project().platforms().values().stream().findFirst() : Optional.empty());
     }
 
