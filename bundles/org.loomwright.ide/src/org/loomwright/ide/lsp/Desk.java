@@ -2,7 +2,6 @@
 package org.loomwright.ide.lsp;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
@@ -51,12 +50,7 @@ final class Desk implements AutoCloseable {
         if (asked == null) {
             return refusal();
         }
-        List<CompletableFuture<List<T>>> answers = asked.askAll(question);
-        return answer(CompletableFuture.allOf(answers.toArray(CompletableFuture[]::new)).thenApply(done -> {
-            List<T> all = new ArrayList<>();
-            answers.forEach(each -> all.addAll(each.join()));
-            return all;
-        }));
+        return answer(asked.askAll(question).thenApply(answers -> answers.stream().flatMap(List::stream).toList()));
     }
 
     private static <T> CompletableFuture<T> answer(CompletableFuture<T> asked) {

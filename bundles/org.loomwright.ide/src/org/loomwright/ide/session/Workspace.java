@@ -181,10 +181,26 @@ public final class Workspace implements AutoCloseable {
         return ask(() -> of(plain), session -> session.name(plain), question);
     }
 
-    /** Asks every open project; instead of the name of a file the question gets the path of the project's folder. */
-    public <T> List<CompletableFuture<T>> askAll(Question<T> question) {
-        return projects.values().stream().sorted(Comparator.comparing(ProjectSession::root))
-                .map(session -> ask(() -> session, each -> each.root().toString(), question)).toList();
+    /**
+     * Asks every project that is open after all changes that were told before, in order of their folders; instead of
+     * the name of a file the question gets the path of the project's folder.
+     */
+    public <T> CompletableFuture<List<T>> askAll(Question<T> question) {
+        CompletableFuture<List<T>> all = new CompletableFuture<>();
+        write(() -> {
+            List<CompletableFuture<T>> answers = projects.values().stream()
+                    .sorted(Comparator.comparing(ProjectSession::root))
+                    .map(session -> ask(() -> session, each -> each.root().toString(), question)).toList();
+            all.whenComplete((done, failed) -> answers.forEach(each -> each.cancel(true)));
+            CompletableFuture.allOf(answers.toArray(CompletableFuture[]::new)).whenComplete((done, failed) -> {
+                if (failed == null) {
+                    all.complete(answers.stream().map(CompletableFuture::join).toList());
+                } else {
+                    all.completeExceptionally(failed);
+                }
+            });
+        }, all);
+        return all;
     }
 
     private <T> CompletableFuture<T> ask(Supplier<ProjectSession> of,

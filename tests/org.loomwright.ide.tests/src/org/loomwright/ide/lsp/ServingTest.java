@@ -120,6 +120,16 @@ class ServingTest {
         }
     }
 
+    /** A question about the whole workspace waits for the file that was opened right before it. */
+    @Test
+    void aSearchRightAfterOpeningFindsWhatIsThere() throws Exception {
+        try (Client client = client()) {
+            client.open(FRONT, front);
+            assertEquals("halogen", client.server().getWorkspaceService().symbol(new WorkspaceSymbolParams("halogen"))
+                    .get(60, TimeUnit.SECONDS).getRight().getFirst().getName());
+        }
+    }
+
     @Test
     void everyQuestionHasAnAnswer() throws Exception {
         try (Client client = client()) {
