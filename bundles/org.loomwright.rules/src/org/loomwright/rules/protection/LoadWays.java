@@ -29,10 +29,8 @@ import org.loomwright.rules.Target;
 record LoadWays(Connections connections, Reach ground, Reach open, Reach beyond, Reach fed) {
 
     static LoadWays of(Connections connections) {
-        return new LoadWays(connections, connections.from(connections.grounds(), edge -> true),
-                connections.from(connections.open(), edge -> true),
-                connections.from(connections.open(), edge -> !edge.isGround()),
-                connections.fed(supply -> true, edge -> true));
+        return new LoadWays(connections, connections.grounded(), connections.undescribed(),
+                connections.from(connections.open(), edge -> !edge.isGround()), connections.live());
     }
 
     /**
