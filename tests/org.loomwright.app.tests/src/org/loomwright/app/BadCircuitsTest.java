@@ -75,11 +75,11 @@ class BadCircuitsTest {
         assertTrue(all.stream().anyMatch(each -> each.sentence().contains("12800")), all.toString());
     }
 
-    /** A load so large that no voltage can drive its current: nothing is passed over in silence. */
+    /** A load so large that nothing can drive its current: it gets no voltage, and what feeds it too much current. */
     @Test
-    void noOperatingPoint() throws Exception {
-        finds(RULE, "no operating point was found; currents do not add up at lampL:feed", "power 55 W",
-                "power 550000000 W");
+    void aLoadBeyondAllMeasure() throws Exception {
+        finds("lamp-too-dim", "Lamp gets 0 % of its design voltage", "power 55 W", "power 550000000 W");
+        finds("contact-overloaded", "contact lampSwitch of 10 A carries", "power 55 W", "power 550000000 W");
     }
 
     @Test
