@@ -94,6 +94,7 @@ class CompareTest {
         String changed = text.replace(WAS, IS).replace(WAS_TOO, IS_TOO);
         file.setContents(new ByteArrayInputStream(changed.getBytes(StandardCharsets.UTF_8)), true, true, null);
         IWorkbenchPage page = desk.page();
+        hand.front();
         hand.tell(() -> CompareUI.openCompareEditor(new RevisionInput(project, "HEAD", "")));
         Tree files = hand.found("the files that differ", () -> Hand.control(hand.window(), Tree.class,
                 each -> each.getItemCount() == 1 && each.getItem(0).getText().contains("front-harness.loom")));
@@ -246,6 +247,7 @@ class CompareTest {
     /** What the platform does for Compare With, Each Other. */
     private void eachOther(IFile left, IFile right) throws Exception {
         IWorkbenchPage page = desk.page();
+        hand.front();
         IObjectActionDelegate compare = (IObjectActionDelegate) Platform.getBundle("org.eclipse.compare")
                 .loadClass("org.eclipse.compare.internal.CompareAction").getConstructor().newInstance();
         hand.tell(() -> {

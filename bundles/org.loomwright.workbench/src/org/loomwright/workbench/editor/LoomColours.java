@@ -15,12 +15,18 @@ import org.eclipse.jface.text.rules.SingleLineRule;
 import org.eclipse.jface.text.rules.Token;
 import org.eclipse.jface.text.rules.WordRule;
 import org.eclipse.jface.text.IDocument;
+import org.eclipse.jface.text.ITextViewer;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Listener;
 import org.loomwright.lang.Keywords;
 import org.loomwright.workbench.text.Inks;
 
 /** Colours of the text by its words alone; what words mean is coloured on top. Keywords are bold in every theme. */
 public final class LoomColours extends PresentationReconciler {
+
+    private boolean dark = Inks.dark();
 
     public LoomColours() {
         RuleBasedScanner scanner = new RuleBasedScanner();
@@ -33,7 +39,7 @@ public final class LoomColours extends PresentationReconciler {
         setRepairer(repairer, IDocument.DEFAULT_CONTENT_TYPE);
     }
 
-    private static IRule words() {
+    private IRule words() {
         WordRule rule = new WordRule(new IWordDetector() {
 
             @Override
@@ -53,14 +59,35 @@ public final class LoomColours extends PresentationReconciler {
         return rule;
     }
 
-    /** The colour of a theme, when it has one of that name; else ours for a ground as light or dark as it is now. */
-    private static IToken token(String name, Inks ink, int style) {
+    @Override
+    public void install(ITextViewer viewer) {
+        super.install(viewer);
+        Display display = viewer.getTextWidget().getDisplay();
+        Listener another = event -> display.asyncExec(() -> {
+            if (viewer.getTextWidget() != null && !viewer.getTextWidget().isDisposed() && dark != Inks.dark()) {
+                dark = !dark;
+                viewer.invalidateTextPresentation();
+            }
+        });
+        display.addListener(SWT.Settings, another);
+        viewer.getTextWidget().addDisposeListener(event -> display.removeListener(SWT.Settings, another));
+    }
+
+    /** The colour of a theme, when it has one of that name; else ours for a ground as light or dark as it is. */
+    private IToken token(String name, Inks ink, int style) {
         ColorRegistry colours = JFaceResources.getColorRegistry();
         String key = "org.loomwright.workbench.colour." + name;
-        if (!colours.hasValueFor(key)) {
-            key += Inks.dark() ? ".dark" : ".light";
-            colours.put(key, ink.now());
+        if (colours.hasValueFor(key)) {
+            return new Token(new TextAttribute(colours.get(key), null, style));
         }
-        return new Token(new TextAttribute(colours.get(key), null, style));
+        TextAttribute onLight = new TextAttribute(new Color(ink.on(false)), null, style);
+        TextAttribute onDark = new TextAttribute(new Color(ink.on(true)), null, style);
+        return new Token(name) {
+
+            @Override
+            public Object getData() {
+                return dark ? onDark : onLight;
+            }
+        };
     }
 }

@@ -2,6 +2,7 @@
 package org.loomwright.workbench.editor;
 
 import java.util.List;
+import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.IRegion;
 import org.eclipse.jface.text.ITextPresentationListener;
@@ -69,9 +70,19 @@ public final class LoomMeaning extends Following {
             return;
         }
         int start = viewer().getTopIndexStartOffset();
-        int end = Math.min(document.getLength(), viewer().getBottomIndexEndOffset() + 1);
+        int end = next(document, viewer().getBottomIndexEndOffset());
         if (start >= 0 && end > start && viewer() instanceof ITextViewerExtension2 painted) {
             painted.invalidateTextPresentation(start, end - start);
+        }
+    }
+
+    /** The end of the line after an offset's, which may be seen in part. */
+    private static int next(IDocument document, int offset) {
+        try {
+            int line = Math.min(document.getLineOfOffset(Math.max(0, offset)) + 1, document.getNumberOfLines() - 1);
+            return document.getLineOffset(line) + document.getLineLength(line);
+        } catch (BadLocationException e) {
+            return document.getLength();
         }
     }
 
