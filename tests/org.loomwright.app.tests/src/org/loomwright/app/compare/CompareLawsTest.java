@@ -42,6 +42,7 @@ class CompareLawsTest {
             assertEquals(now.content(), Replay.apply(old, forth.changes()).content(), "forth, seed " + seed);
             assertEquals(old.content(), Replay.apply(now, back.changes()).content(), "back, seed " + seed);
             assertEquals(forth.matching().reversed(), back.matching().partners(), "seed " + seed);
+            assertEquals(SmallLawsTest.mirrored(forth), SmallLawsTest.told(back), "seed " + seed);
             changed += forth.changes().isEmpty() ? 0 : 1;
         }
         assertTrue(changed > ROUNDS * 8 / 10, changed + " revisions with changes");

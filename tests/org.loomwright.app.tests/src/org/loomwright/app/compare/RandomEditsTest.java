@@ -4,13 +4,10 @@ package org.loomwright.app.compare;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.loomwright.compare.Comparison;
 import org.loomwright.compare.FactComparer;
@@ -21,8 +18,6 @@ import org.loomwright.compare.facts.FactSheet;
 class RandomEditsTest {
 
     private static final int ROUNDS = 40;
-    private static final Pattern NUMBER = Pattern.compile("\\b\\d+\\b");
-    private static final Pattern NAME = Pattern.compile("\\b[A-Za-z][A-Za-z]*\\d*\\b");
 
     private final Sides sides = new Sides();
     private final FactComparer comparer = new FactComparer();
@@ -64,42 +59,8 @@ class RandomEditsTest {
         int edits = 1 + random.nextInt(12);
         for (int i = 0; i < edits; i++) {
             String file = names.get(random.nextInt(names.size()));
-            edited.put(file, edit(edited.get(file), random));
+            edited.put(file, LineEdits.edit(edited.get(file), random));
         }
         return edited;
-    }
-
-    private static String edit(String text, Random random) {
-        List<String> lines = new ArrayList<>(text.lines().toList());
-        int at = random.nextInt(lines.size());
-        String line = lines.get(at);
-        switch (random.nextInt(6)) {
-            case 0 -> lines.remove(at);
-            case 1 -> lines.add(at, line);
-            case 2 -> lines.add(random.nextInt(lines.size()), lines.remove(at));
-            case 3 -> lines.set(at, one(NUMBER.matcher(line), line, Integer.toString(1 + random.nextInt(40)), random));
-            case 4 -> lines.set(at, one(NAME.matcher(line), line, "x" + random.nextInt(9), random));
-            default -> {
-                Matcher name = NAME.matcher(line);
-                if (name.find()) {
-                    String all = name.group();
-                    lines.replaceAll(each -> each.replaceAll("\\b" + all + "\\b", all + "q"));
-                }
-            }
-        }
-        return String.join("\n", lines) + "\n";
-    }
-
-    /** The line with one of the matches replaced. */
-    private static String one(Matcher matcher, String line, String by, Random random) {
-        List<int[]> found = new ArrayList<>();
-        while (matcher.find()) {
-            found.add(new int[] {matcher.start(), matcher.end()});
-        }
-        if (found.isEmpty()) {
-            return line;
-        }
-        int[] hit = found.get(random.nextInt(found.size()));
-        return line.substring(0, hit[0]) + by + line.substring(hit[1]);
     }
 }
