@@ -4,15 +4,17 @@ package org.loomwright.compare.facts;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.loomwright.compare.ItemId;
 import org.loomwright.compare.Sort;
 import org.loomwright.condition.Expression;
 
-/** Follows renamed options, upgrades, groups and breaks into the conditions that name them. */
+/** Finds the options, upgrades, groups and breaks that conditions name, and follows them when they are renamed. */
 public final class ChoiceNames {
 
     private static final Set<Sort> CHOICES = EnumSet.of(Sort.GROUP, Sort.OPTION, Sort.BREAK);
@@ -40,6 +42,29 @@ public final class ChoiceNames {
             }
         });
         return byPlatform.isEmpty() ? side : new ChoiceNames(side, byPlatform).followed();
+    }
+
+    /** The options, upgrades, groups and breaks that a condition of an element names. */
+    public static Set<ItemId> named(FactSheet side, Item item, Expression when) {
+        Set<ItemId> named = new HashSet<>();
+        if (!(when instanceof Expression.Always)) {
+            String platform = new ChoiceNames(side, Map.of()).platform(item);
+            words(when).forEach(name -> CHOICES.stream().map(sort -> new ItemId(sort, platform, name))
+                    .filter(side.items()::containsKey).forEach(named::add));
+        }
+        return named;
+    }
+
+    private static Stream<String> words(Expression each) {
+        return switch (each) {
+            case Expression.Always always -> Stream.of();
+            case Expression.Choice choice -> Stream.of(choice.name());
+            case Expression.Compare compare -> Stream.of(compare.group(), compare.member());
+            case Expression.Range range -> Stream.of(range.group(), range.from(), range.to());
+            case Expression.Not not -> words(not.operand());
+            case Expression.And and -> and.operands().stream().flatMap(ChoiceNames::words);
+            case Expression.Or or -> or.operands().stream().flatMap(ChoiceNames::words);
+        };
     }
 
     private FactSheet followed() {

@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.loomwright.compare.ItemId;
+import org.loomwright.compare.Sort;
+import org.loomwright.compare.facts.ChoiceNames;
 import org.loomwright.compare.match.Matching;
 import org.loomwright.harness.clause.ClauseLine;
 
@@ -40,7 +42,7 @@ final class Unified {
             ItemId right = toTheirs.partners().getOrDefault(before, before);
             boolean renamed = !left.name().equals(before.name());
             boolean alsoRenamed = !right.name().equals(before.name());
-            if (renamed || alsoRenamed) {
+            if ((renamed || alsoRenamed) && declares(before)) {
                 String name = renamed ? left.name() : right.name();
                 boolean clash = renamed && alsoRenamed && !left.name().equals(right.name());
                 then.declare(before, clash ? before.name() : name, inBase, name);
@@ -63,10 +65,13 @@ final class Unified {
             return version.text();
         }
         version.facts().items().values().forEach(item -> {
-            own.putIfAbsent(item.span().line(), Map.of(item.id().name(), item.id().name()));
+            if (declares(item.id())) {
+                own.putIfAbsent(item.span().line(), Map.of(item.id().name(), item.id().name()));
+            }
             item.facts().forEach((slot, stated) -> stated.forEach(each -> {
                 note(each.span().line(), Set.copyOf(slot.subject().mentions()), mentions);
                 note(each.span().line(), Set.copyOf(each.value().mentions()), mentions);
+                note(each.span().line(), ChoiceNames.named(version.facts(), item, each.when()), mentions);
             }));
         });
         StringBuilder text = new StringBuilder();
@@ -78,6 +83,11 @@ final class Unified {
             text.append(others.isEmpty() && declared.isEmpty() ? line : ClauseLine.renamed(line, others, declared));
         }
         return text.toString();
+    }
+
+    /** Whether the second word of the line is the element's name: what forbids or requires may have none. */
+    private static boolean declares(ItemId id) {
+        return id.sort() != Sort.CONSTRAINT || !id.name().startsWith("never ") && !id.name().startsWith("require ");
     }
 
     private void note(int line, Set<ItemId> named, Map<ItemId, String> mentions) {

@@ -192,6 +192,32 @@ class MergeTest {
                 edited(ours, "18 ga  from J1:1", "16 ga  from J1:1"));
     }
 
+    /** A line that the other side added or changed names a renamed option by its new name, in its condition too. */
+    @Test
+    void conditionsOfTheOtherSideFollowARenamedOption() {
+        String base = """
+                platform car {
+                    years 1964 .. 1971
+                    break late66 in 1966
+                    option heater "Heater"
+                    option fan "Fan"
+                    never fan and year < 1966
+                    place shelf
+                }
+                harness ours of car {
+                    connector J1 at shelf when heater
+                    connector J2 at shelf when fan
+                }
+                """;
+        String renamed = base.replace("heater", "warmAir").replace("late66", "facelift");
+        String more = edited(base, "J1 at shelf when heater\n", "J1 at shelf when heater\n"
+                + "    connector J3 at shelf when heater and year >= late66\n", "when fan\n", "when fan or heater\n",
+                "    place shelf\n", "    never heater and not fan\n    place shelf\n");
+        String both = more.replace("heater", "warmAir").replace("late66", "facelift");
+        assertEquals(both, merging.merge(base, renamed, more).text());
+        assertEquals(both, merging.merge(base, more, renamed).text());
+    }
+
     @Test
     void aFileWithoutALastLineEndIsMerged() {
         String base = "platform p {\n    years 1964 .. 1971\n}";
