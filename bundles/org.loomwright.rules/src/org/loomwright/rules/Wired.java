@@ -28,7 +28,7 @@ final class Wired {
     /** So many vehicles are solved whole, whatever that takes. */
     static final int FEW_VEHICLES = 64;
     /** More vehicles are looked at where their connections hang on no more conditions than this. */
-    static final int MOST_CONDITIONS = 40;
+    static final int MOST_CONDITIONS = 16;
     /** So many assignments, of all blocks and modes, are solved of more vehicles. */
     static final int MOST_ASSIGNMENTS = 1_024;
 

@@ -23,6 +23,7 @@ public final class KeptSources implements SourceReader {
     private final Supplier<SourceReader> reader;
     private final Map<String, byte[]> before;
     private final Map<String, byte[]> now = new ConcurrentHashMap<>();
+    private final Map<String, String> prints = new ConcurrentHashMap<>();
     private volatile boolean changed;
 
     /**
@@ -36,16 +37,19 @@ public final class KeptSources implements SourceReader {
         before = cache.sources(project);
     }
 
-    /** The input of some bytes, which counts for as much as there is to do. */
+    /** The input of some bytes, which counts for as much as there is to do; the file is read with these alone. */
     public Input input(String file, byte[] bytes) {
-        return before.containsKey(ReportKey.of(file, bytes))
+        String print = ReportKey.of(file, bytes);
+        prints.put(file, print);
+        return before.containsKey(print)
                 ? new Input(file, bytes.length / TIMES_FASTER, Input.of(file, bytes).content())
                 : Input.of(file, bytes);
     }
 
     @Override
     public Source read(String file, byte[] bytes) {
-        String print = ReportKey.of(file, bytes);
+        String known = prints.get(file);
+        String print = known == null ? ReportKey.of(file, bytes) : known;
         byte[] packed = before.get(print);
         Optional<Source> kept = packed == null ? Optional.empty() : PackedSources.unpack(file, bytes, packed);
         if (kept.isPresent()) {
