@@ -47,31 +47,6 @@ class CompareTest {
     private static final String WAS_TOO = "cuttingGrid 5 mm";
     private static final String IS_TOO = "cuttingGrid 10 mm";
 
-    private static final String HARNESS = """
-            platform p "P" {
-                place d
-                place q
-            }
-            catalogue k {
-                cable c "Cable" {
-                    size 1 mm2 diameter 2.1 mm
-                }
-            }
-            harness one "One" of p {
-                cable c
-                datum d
-                trunk main {
-                    breakout x at 100 mm
-                }
-                branch b from x to q 200 mm
-                connector J at d
-                connector C on b
-                circuit 1 RD {
-                    wire a 1 mm2 from J:1 to C:1
-                }
-            }
-            """;
-
     private final Desk desk = new Desk();
     private final Hand hand = desk.hand();
 
@@ -182,8 +157,9 @@ class CompareTest {
     @Test
     void classesOfChangesAreHiddenAndChangesTakenOverToEitherSideByKeysAlone() throws Exception {
         IProject project = desk.empty("sides");
-        IFile left = made(project, "left.loom", HARNESS);
-        IFile right = made(project, "right.loom", HARNESS.replace("200 mm", "210 mm").replace("\"One\"", "\"Uno\""));
+        IFile left = made(project, "left.loom", SmallHarness.TEXT);
+        IFile right = made(project, "right.loom", SmallHarness.TEXT.replace("200 mm", "210 mm")
+                .replace("\"One\"", "\"Uno\""));
         eachOther(left, right);
         Tree tree = hand.found("both changes", () -> changes().filter(each -> leaf("210").isPresent()
                 && leaf("Uno").isPresent()));

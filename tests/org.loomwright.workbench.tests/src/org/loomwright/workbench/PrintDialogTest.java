@@ -26,31 +26,6 @@ import org.loomwright.sheets.SheetKind;
 /** The dialog that prints: what it takes, what it refuses, and that the files are there afterwards. */
 class PrintDialogTest {
 
-    private static final String HARNESS = """
-            platform p "P" {
-                place d
-                place q
-            }
-            catalogue k {
-                cable c "Cable" {
-                    size 1 mm2 diameter 2.1 mm
-                }
-            }
-            harness one "One" of p {
-                cable c
-                datum d
-                trunk main {
-                    breakout x at 100 mm
-                }
-                branch b from x to q 200 mm
-                connector J at d
-                connector C on b
-                circuit 1 RD {
-                    wire a 1 mm2 from J:1 to C:1
-                }
-            }
-            """;
-
     private final Desk desk = new Desk();
     private final Hand hand = desk.hand();
 
@@ -63,7 +38,7 @@ class PrintDialogTest {
     void documentsAreChosenWithKeysAndWritten() throws Exception {
         IProject project = desk.empty("printed");
         IFile file = project.getFile("one.loom");
-        file.create(new ByteArrayInputStream(HARNESS.getBytes(StandardCharsets.UTF_8)), true, null);
+        file.create(new ByteArrayInputStream(SmallHarness.TEXT.getBytes(StandardCharsets.UTF_8)), true, null);
         project.build(IncrementalProjectBuilder.FULL_BUILD, null);
         desk.open(file);
         hand.until("the project is read", () -> Desk.truth(project).isPresent()

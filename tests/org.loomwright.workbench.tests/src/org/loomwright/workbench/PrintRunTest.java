@@ -38,30 +38,6 @@ import org.loomwright.workbench.sheets.PrintRun;
 /** What the dialog that prints does, without a window. */
 class PrintRunTest {
 
-    private static final String FINE = """
-            platform p "P" {
-                place d
-                place q
-            }
-            catalogue k {
-                cable c "Cable" {
-                    size 1 mm2 diameter 2.1 mm
-                }
-            }
-            harness one "One" of p {
-                cable c
-                datum d
-                trunk main {
-                    breakout x at 100 mm
-                }
-                branch b from x to q 200 mm
-                connector J at d
-                connector C on b
-                circuit 1 RD {
-                    wire a 1 mm2 from J:1 to C:1
-                }
-            }
-            """;
     private static final Set<SheetKind> ALL = EnumSet.allOf(SheetKind.class);
 
     private final SourceReader reader = LoomReader.create();
@@ -73,7 +49,7 @@ class PrintRunTest {
 
     @BeforeEach
     void open() throws Exception {
-        open(FINE);
+        open(SmallHarness.TEXT);
     }
 
     private void open(String text) throws Exception {
@@ -128,7 +104,7 @@ class PrintRunTest {
 
     @Test
     void whatHasErrorsIsNotWrittenUnlessAskedFor() throws Exception {
-        open(FINE.replace("to C:1", "to nowhere:1"));
+        open(SmallHarness.TEXT.replace("to C:1", "to nowhere:1"));
         PrintRun.Outcome stamped = run(all("stamped", true), Cancel.NEVER);
         assertTrue(stamped.errors() > 0 && stamped.words().contains("stamp"), stamped.words());
         PrintRun.Outcome refused = run(all("refused", false), Cancel.NEVER);

@@ -5,7 +5,9 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Map;
 import org.loomwright.rules.Settings;
 
@@ -23,19 +25,15 @@ final class ReportKey {
      * @param settings what the check depends on besides
      */
     static String of(String tool, Map<String, byte[]> files, Settings settings) {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            add(tool.getBytes(StandardCharsets.UTF_8), digest);
-            add(new byte[] {(byte) (settings.every() ? 1 : 0)}, digest);
-            add(settings.today().map(LocalDate::toString).orElse("").getBytes(StandardCharsets.UTF_8), digest);
-            for (Map.Entry<String, byte[]> file : files.entrySet()) {
-                add(file.getKey().getBytes(StandardCharsets.UTF_8), digest);
-                add(file.getValue(), digest);
-            }
-            return HexFormat.of().formatHex(digest.digest());
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
-        }
+        List<byte[]> pieces = new ArrayList<>();
+        pieces.add(bytes(tool));
+        pieces.add(new byte[] {(byte) (settings.every() ? 1 : 0)});
+        pieces.add(bytes(settings.today().map(LocalDate::toString).orElse("")));
+        files.forEach((name, content) -> {
+            pieces.add(bytes(name));
+            pieces.add(content);
+        });
+        return hash(pieces);
     }
 
     /** The name of what is known of a scope: 64 hexadecimal digits. */
@@ -44,22 +42,27 @@ final class ReportKey {
     }
 
     /** The print of one file: 64 hexadecimal digits. */
-    static String of(String file, byte[] bytes) {
+    static String of(String file, byte[] content) {
+        return hash(List.of(bytes(file), content));
+    }
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** The length goes before each piece, so that no two lists of pieces run together into the same bytes. */
+    private static String hash(List<byte[]> pieces) {
         try {
             MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            add(file.getBytes(StandardCharsets.UTF_8), digest);
-            add(bytes, digest);
+            for (byte[] piece : pieces) {
+                for (int shift = 24; shift >= 0; shift -= 8) {
+                    digest.update((byte) (piece.length >>> shift));
+                }
+                digest.update(piece);
+            }
             return HexFormat.of().formatHex(digest.digest());
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException(e);
         }
-    }
-
-    /** The length goes first, so that no two lists of pieces run together into the same bytes. */
-    private static void add(byte[] bytes, MessageDigest digest) {
-        for (int shift = 24; shift >= 0; shift -= 8) {
-            digest.update((byte) (bytes.length >>> shift));
-        }
-        digest.update(bytes);
     }
 }
