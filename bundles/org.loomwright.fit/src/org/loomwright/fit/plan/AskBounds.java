@@ -6,36 +6,36 @@ import java.util.Arrays;
 /** What limits the tucks by ask, for lengths with some tolerances and under a limit of the excess. */
 final class AskBounds {
 
+    static final int KINDS = 6;
+    static final int REACH_LOW = 0;
+    static final int REACH_UP = 1;
+    static final int BACK_LOW = 2;
+    static final int BACK_UP = 3;
+    static final int BEHIND = 4;
+    static final int BEFORE = 5;
+
     final long[] shorter;
     final long[] longer;
-    final TuckBound[] reachLow;
-    final TuckBound[] reachUp;
-    final TuckBound[] backLow;
-    final TuckBound[] backUp;
-    final TuckBound[] behind;
-    final TuckBound[] before;
+    /** By ask, one behind the other, its bounds in the order of the kinds, and their constants. */
+    final TuckBound[] bounds;
+    final long[] constants;
     private final long limit;
 
     private AskBounds(SlackRun run, long[] shorter, long[] longer, long limit) {
-        int count = run.asks.size();
         this.shorter = shorter;
         this.longer = longer;
         this.limit = limit;
-        this.reachLow = new TuckBound[count];
-        this.reachUp = new TuckBound[count];
-        this.backLow = new TuckBound[count];
-        this.backUp = new TuckBound[count];
-        this.behind = new TuckBound[count];
-        this.before = new TuckBound[count];
-        for (int i = 0; i < count; i++) {
+        this.bounds = new TuckBound[KINDS * run.asks.size()];
+        for (int i = 0; i < run.asks.size(); i++) {
             SlackRun.Asked asked = run.asks.get(i);
-            reachLow[i] = TuckBound.reachLow(run, asked, shorter[asked.leg()]);
-            reachUp[i] = TuckBound.reachUp(run, asked, shorter[asked.leg()]);
-            backLow[i] = TuckBound.backLow(run, asked);
-            backUp[i] = TuckBound.backUp(run, asked);
-            behind[i] = TuckBound.behind(run, asked, longer[asked.leg()], limit);
-            before[i] = TuckBound.before(run, asked, longer[asked.leg()], limit);
+            bounds[KINDS * i + REACH_LOW] = TuckBound.reachLow(run, asked, shorter[asked.leg()]);
+            bounds[KINDS * i + REACH_UP] = TuckBound.reachUp(run, asked, shorter[asked.leg()]);
+            bounds[KINDS * i + BACK_LOW] = TuckBound.backLow(run, asked);
+            bounds[KINDS * i + BACK_UP] = TuckBound.backUp(run, asked);
+            bounds[KINDS * i + BEHIND] = TuckBound.behind(run, asked, longer[asked.leg()], limit);
+            bounds[KINDS * i + BEFORE] = TuckBound.before(run, asked, longer[asked.leg()], limit);
         }
+        this.constants = Arrays.stream(bounds).mapToLong(TuckBound::constant).toArray();
     }
 
     /**
@@ -51,8 +51,8 @@ final class AskBounds {
             shorter[i] = Long.MAX_VALUE;
             longer[i] = Long.MAX_VALUE;
             for (long x = low[leg.unknown()]; x <= high[leg.unknown()]; x++) {
-                shorter[i] = Math.min(shorter[i], run.made(leg, x).minus().nanometres());
-                longer[i] = Math.min(longer[i], run.made(leg, x).plus().nanometres());
+                shorter[i] = Math.min(shorter[i], run.minus(leg, x));
+                longer[i] = Math.min(longer[i], run.plus(leg, x));
             }
         }
         return last != null && last.limit == limit && Arrays.equals(last.shorter, shorter)

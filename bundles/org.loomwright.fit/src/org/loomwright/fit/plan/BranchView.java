@@ -21,6 +21,7 @@ final class BranchView {
     private final long[] station;
     private final long[] reach;
     private final long[] spare;
+    private final int[] bySpare;
     private final long[] tuckLow;
     private final long[] tuckHigh;
     private final byte[] sides;
@@ -73,7 +74,9 @@ final class BranchView {
         this.reach = Arrays.copyOfRange(run.reach, first, last);
         this.spare = Arrays.copyOfRange(run.spare, first, last);
         this.sides = Arrays.copyOfRange(sides, first, last);
+        this.bySpare = run.bySpare[leg];
         int count = last - first;
+        int stop = branch.stop() * run.ofVehicle.length;
         this.tuckLow = new long[count];
         this.tuckHigh = new long[count];
         this.from = new long[count];
@@ -87,8 +90,8 @@ final class BranchView {
         int[] undecided = new int[count];
         for (int a = 0; a < count; a++) {
             int v = run.vehicle[first + a];
-            tuckLow[a] = tucks.low()[v][branch.stop()];
-            tuckHigh[a] = tucks.high()[v][branch.stop()];
+            tuckLow[a] = tucks.low()[stop + v];
+            tuckHigh[a] = tucks.high()[stop + v];
             if (ask(a)) {
                 undecided[unsettled++] = a;
             }
@@ -172,7 +175,7 @@ final class BranchView {
         long need = Math.max(mostReach, Math.max(reachBefore - at, reachBehind + at));
         int x = branch.unknown();
         long c = Math.max(least, Math.ceilDiv(need - run.base[x], run.grid));
-        while (c <= greatest && run.value(x, c) - run.made(branch, c).minus().nanometres() < need) {
+        while (c <= greatest && run.value(x, c) - run.minus(branch, c) < need) {
             c++;
         }
         if (c > greatest) {
@@ -194,32 +197,37 @@ final class BranchView {
     /** The tucks with which each vehicle is served; false when one has none. */
     private boolean tucks(long at) {
         long made = run.value(branch.unknown(), most) - run.leastMinus(branch, length);
-        long needed = run.value(branch.unknown(), length) + plus - limit;
-        for (int a = 0; a < station.length; a++) {
+        long empty = 0;
+        for (int a = 0; a < from.length; a++) {
             long own = at - station[a];
             long free = Math.min(back, made - reach[a]);
             long low = Math.max(tuckLow[a], own - free);
             long high = Math.min(tuckHigh[a], own + free);
-            // so much of the branch has to be used up by the run along the trunk
-            long used = needed - spare[a];
-            if (used > 0) {
-                boolean canBehind = sides[a] >= 0 && own - used >= low;
-                boolean canBefore = sides[a] <= 0 && own + used <= high;
-                if (!canBehind) {
-                    low = Math.max(low, own + used);
-                }
-                if (!canBefore) {
-                    high = Math.min(high, own - used);
-                }
-                if (!canBehind && !canBefore) {
-                    return false;
-                }
-            }
-            if (low > high) {
-                return false;
-            }
             from[a] = low;
             to[a] = high;
+            empty |= high - low;
+        }
+        return empty >= 0 && usedUp(at, run.value(branch.unknown(), length) + plus - limit);
+    }
+
+    /** Takes out the tucks with which the run along the trunk does not use up enough of the branch. */
+    private boolean usedUp(long at, long needed) {
+        for (int a : bySpare) {
+            long used = needed - spare[a];
+            if (used <= 0) {
+                return true;
+            }
+            long own = at - station[a];
+            boolean canBehind = sides[a] >= 0 && own - used >= from[a];
+            boolean canBefore = sides[a] <= 0 && own + used <= to[a];
+            if (!canBehind && !canBefore) {
+                return false;
+            }
+            if (!canBehind) {
+                from[a] = Math.max(from[a], own + used);
+            } else if (!canBefore) {
+                to[a] = Math.min(to[a], own - used);
+            }
         }
         return true;
     }

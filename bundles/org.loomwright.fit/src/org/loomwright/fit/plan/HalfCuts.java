@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.fit.plan;
 
+import java.nio.LongBuffer;
 import java.util.ArrayList;
-import java.util.BitSet;
+import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.Set;
 
 /**
  * Inequalities that follow for whole numbers: where two or three inequalities add up to one with even factors and an
@@ -20,10 +20,13 @@ final class HalfCuts {
     private static final int MOST = 40;
 
     private final double[] x;
-    private final List<Row> tight = new ArrayList<>();
-    private final List<Double> slack = new ArrayList<>();
-    private final List<BitSet> odd = new ArrayList<>();
-    private final List<Map<BitSet, Integer>> tightest = List.of(new HashMap<>(), new HashMap<>());
+    private final Row[] tight;
+    private final double[] slack;
+    /** By inequality, which unknowns have odd factors: as bits, and mixed to one number. */
+    private final long[][] odd;
+    private final long[] mixed;
+    /** By odd factors and parity, the number of the tightest inequality; -1 for none. Probed one by one. */
+    private final int[] table;
 
     /**
      * @param rows inequalities that hold
@@ -31,24 +34,47 @@ final class HalfCuts {
      */
     HalfCuts(List<Row> rows, double[] x) {
         this.x = x;
-        for (Row row : rows) {
-            double left = row.slack(x);
-            if (left < ROOM) {
-                tight.add(row);
-                slack.add(left);
-                BitSet bits = new BitSet();
-                for (int i = 0; i < row.unknowns().length; i++) {
-                    bits.set(row.unknowns()[i], row.factors()[i] % 2 != 0);
+        this.tight = rows.stream().filter(row -> row.slack(x) < ROOM).toArray(Row[]::new);
+        this.slack = Arrays.stream(tight).mapToDouble(row -> row.slack(x)).toArray();
+        this.odd = new long[tight.length][x.length / Long.SIZE + 1];
+        this.mixed = new long[tight.length];
+        this.table = new int[4 * Integer.highestOneBit(tight.length + 1)];
+        Arrays.fill(table, -1);
+        for (int i = 0; i < tight.length; i++) {
+            for (int u = 0; u < tight[i].unknowns().length; u++) {
+                if (tight[i].factors()[u] % 2 != 0) {
+                    int unknown = tight[i].unknowns()[u];
+                    odd[i][unknown / Long.SIZE] |= 1L << unknown;
+                    mixed[i] ^= mix(unknown);
                 }
-                odd.add(bits);
-                tightest.get(parity(row)).merge(bits, tight.size() - 1,
-                        (one, other) -> slack.get(other) < slack.get(one) ? other : one);
+            }
+            int place = place(odd[i], mixed[i], parity(i));
+            if (table[place] < 0 || slack[i] < slack[table[place]]) {
+                table[place] = i;
             }
         }
     }
 
-    private static int parity(Row row) {
-        return (int) Math.floorMod(row.most(), 2L);
+    private int parity(int i) {
+        return (int) Math.floorMod(tight[i].most(), 2L);
+    }
+
+    /** Spreads numbers over all bits (the finalizer of Steele, Lea and Flood, OOPSLA 2014). */
+    private static long mix(int unknown) {
+        long z = (unknown + 1) * 0x9e3779b97f4a7c15L;
+        z = (z ^ z >>> 30) * 0xbf58476d1ce4e5b9L;
+        z = (z ^ z >>> 27) * 0x94d049bb133111ebL;
+        return z ^ z >>> 31;
+    }
+
+    /** Where the tightest inequality with some odd factors and a parity stands, or would. */
+    private int place(long[] bits, long mix, int parity) {
+        int place = (int) (mix + parity) & table.length - 1;
+        while (table[place] >= 0 && (mixed[table[place]] != mix || parity(table[place]) != parity
+                || !Arrays.equals(odd[table[place]], bits))) {
+            place = place + 1 & table.length - 1;
+        }
+        return place;
     }
 
     private record Cut(Row row, double broken) {
@@ -56,40 +82,32 @@ final class HalfCuts {
 
     /** The inequalities that are broken most. */
     List<Row> broken(double little) {
-        Map<List<Object>, Double> found = new HashMap<>();
         List<Cut> cuts = new ArrayList<>();
-        // looked at for each pair
-        double[] left = slack.stream().mapToDouble(each -> each).toArray();
-        long[][] bits = odd.stream().map(BitSet::toLongArray).toArray(long[][]::new);
-        for (int i = 0; i < tight.size(); i++) {
-            Integer pair = tightest.get(1 - parity(tight.get(i))).get(odd.get(i));
-            if (pair != null && pair > i) {
+        long[] rest = new long[x.length / Long.SIZE + 1];
+        for (int i = 0; i < tight.length; i++) {
+            int pair = table[place(odd[i], mixed[i], 1 - parity(i))];
+            if (pair > i) {
                 add(cuts, little, i, pair);
             }
-            for (int j = i + 1; j < tight.size(); j++) {
-                if (left[i] + left[j] < ROOM && intersects(bits[i], bits[j])) {
-                    BitSet rest = (BitSet) odd.get(i).clone();
-                    rest.xor(odd.get(j));
-                    int parity = 1 - (parity(tight.get(i)) + parity(tight.get(j))) % 2;
-                    Integer third = tightest.get(parity).get(rest);
-                    if (third != null && third != i && third != j) {
+            for (int j = i + 1; j < tight.length; j++) {
+                if (slack[i] + slack[j] < ROOM && intersects(odd[i], odd[j])) {
+                    for (int word = 0; word < rest.length; word++) {
+                        rest[word] = odd[i][word] ^ odd[j][word];
+                    }
+                    int third = table[place(rest, mixed[i] ^ mixed[j], 1 - (parity(i) + parity(j)) % 2)];
+                    if (third >= 0 && third != i && third != j) {
                         add(cuts, little, i, j, third);
                     }
                 }
             }
         }
         cuts.sort(Comparator.comparingDouble((Cut cut) -> -cut.broken));
-        List<Row> rows = new ArrayList<>();
-        for (Cut cut : cuts) {
-            if (rows.size() < MOST && found.putIfAbsent(cut.row.plain(), cut.broken) == null) {
-                rows.add(cut.row);
-            }
-        }
-        return rows;
+        Set<LongBuffer> found = new HashSet<>();
+        return cuts.stream().map(Cut::row).filter(row -> found.add(row.plain())).limit(MOST).toList();
     }
 
     private static boolean intersects(long[] one, long[] other) {
-        for (int i = Math.min(one.length, other.length) - 1; i >= 0; i--) {
+        for (int i = 0; i < one.length; i++) {
             if ((one[i] & other[i]) != 0) {
                 return true;
             }
@@ -100,24 +118,21 @@ final class HalfCuts {
     private void add(List<Cut> cuts, double little, int... from) {
         double left = 0;
         for (int each : from) {
-            left += slack.get(each);
+            left += slack[each];
         }
         if ((1 - left) / 2 <= little) {
             return;
         }
-        TreeMap<Integer, Long> factors = new TreeMap<>();
+        RowSum sum = new RowSum();
         long most = 0;
         boolean local = false;
         for (int each : from) {
-            Row row = tight.get(each);
+            Row row = tight[each];
             most += row.most();
             local |= row.local();
-            for (int i = 0; i < row.unknowns().length; i++) {
-                factors.merge(row.unknowns()[i], row.factors()[i], Long::sum);
-            }
+            sum.add(row);
         }
-        factors.replaceAll((unknown, factor) -> factor / 2);
-        Row cut = Row.of(factors, Math.floorDiv(most, 2L), local);
+        Row cut = sum.atMost(most, 2, local);
         cuts.add(new Cut(cut, -cut.slack(x)));
     }
 }

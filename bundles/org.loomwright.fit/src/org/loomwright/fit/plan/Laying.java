@@ -2,7 +2,6 @@
 package org.loomwright.fit.plan;
 
 import java.util.Arrays;
-import org.loomwright.quantity.Tolerance;
 
 /** Lays a trunk with stations and lengths into vehicles: the tucks that are possible are followed along it. */
 final class Laying {
@@ -38,7 +37,7 @@ final class Laying {
             if (run.slack[k] > 0) {
                 longer(run.slack[k]);
             }
-            for (; next < asks.length && run.leg(run.asks.get(asks[next])).stop() == k; next++) {
+            for (; next < asks.length && run.legs.get(run.legOf[asks[next]]).stop() == k; next++) {
                 bounds(asks[next], x, limit, bounds);
                 cut();
                 if (count == 0) {
@@ -99,13 +98,12 @@ final class Laying {
 
     /** Least tuck, greatest tuck, the greatest tuck behind the station and the least before it. */
     void bounds(int ask, long[] x, long limit, long[] bounds) {
-        SlackRun.Leg leg = run.leg(run.asks.get(ask));
-        Tolerance made = run.made(leg, x[leg.unknown()]);
+        SlackRun.Leg leg = run.legs.get(run.legOf[ask]);
         long length = run.value(leg.unknown(), x[leg.unknown()]);
         // with so much tuck our breakout lies where the vehicle's own is
         long own = run.value(leg.stop(), x[leg.stop()]) - run.station[ask];
-        long free = Math.min(length - made.minus().nanometres() - run.reach[ask], leg.branch().backLimit());
-        long used = length + made.plus().nanometres() - run.spare[ask] - SlackRun.limit(leg, limit);
+        long free = Math.min(length - run.minus(leg, x[leg.unknown()]) - run.reach[ask], leg.branch().backLimit());
+        long used = length + run.plus(leg, x[leg.unknown()]) - run.spare[ask] - SlackRun.limit(leg, limit);
         bounds[0] = run.ceil(own - free);
         bounds[1] = run.floor(own + free);
         bounds[2] = run.floor(own - used);

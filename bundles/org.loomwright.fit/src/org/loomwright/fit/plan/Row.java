@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.fit.plan;
 
+import java.nio.LongBuffer;
 import java.util.Arrays;
-import java.util.List;
-import java.util.TreeMap;
 
 /**
  * An inequality in whole numbers: the sum of some unknowns, each with its factor, is at most a number.
@@ -15,23 +14,16 @@ import java.util.TreeMap;
  */
 record Row(int[] unknowns, long[] factors, long most, boolean local) {
 
-    /** An inequality in lowest terms. */
-    static Row of(TreeMap<Integer, Long> factors, long most, boolean local) {
-        factors.values().removeIf(each -> each == 0);
-        long divisor = Math.max(1, factors.values().stream().reduce(0L, SlackSearch::divisor));
-        return new Row(factors.keySet().stream().mapToInt(each -> each).toArray(),
-                factors.values().stream().mapToLong(each -> each / divisor).toArray(), Math.floorDiv(most, divisor),
-                local);
-    }
-
     /** One unknown is at most a number; at least, for a factor of -1. */
     static Row of(int unknown, long factor, long most, boolean local) {
         return new Row(new int[] {unknown}, new long[] {factor}, most, local);
     }
 
     /** Something that is equal for equal inequalities. */
-    List<Object> plain() {
-        return List.of(Arrays.toString(unknowns), Arrays.toString(factors), most);
+    LongBuffer plain() {
+        LongBuffer plain = LongBuffer.allocate(2 * unknowns.length + 1);
+        Arrays.stream(unknowns).forEach(plain::put);
+        return plain.put(factors).put(most).flip();
     }
 
     /**
@@ -40,17 +32,7 @@ record Row(int[] unknowns, long[] factors, long most, boolean local) {
      * @param room upper constant less lower constant plus slack, in nanometres
      */
     static Row of(SlackRun run, TuckBound lower, TuckBound upper, long room, boolean local) {
-        TreeMap<Integer, Long> factors = new TreeMap<>();
-        add(run, factors, lower, 1);
-        add(run, factors, upper, -1);
-        return of(factors, Math.floorDiv(room, run.grid), local);
-    }
-
-    private static void add(SlackRun run, TreeMap<Integer, Long> factors, TuckBound bound, long sign) {
-        if (bound.stop() >= 0) {
-            factors.merge(bound.stop(), sign, Long::sum);
-            factors.merge(run.legs.get(bound.leg()).unknown(), sign * bound.length(), Long::sum);
-        }
+        return new RowSum().add(run, lower, 1).add(run, upper, -1).atMost(Math.floorDiv(room, run.grid), 1, local);
     }
 
     double slack(double[] x) {

@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.fit.plan;
 
-import java.util.Arrays;
 import java.util.BitSet;
-import java.util.stream.IntStream;
 
 /**
  * What the breakouts say one by one, and to each other through the tucks of the vehicles: from which stations each can
@@ -20,34 +18,30 @@ final class SlackRoot {
     private final long[] low;
     private final long[] high;
     private final byte[] sides;
-    /** By vehicle and breakout, the least and the greatest tuck before it. */
-    private final long[][] tuckLow;
-    private final long[][] tuckHigh;
+    private final Tucks tucks;
+    private final int vehicles;
     /** A tuck that is narrowed by less tells the other breakouts nothing worth the work. */
     private final long enough;
-    private long looks;
 
     /** All of a run. */
     SlackRoot(SlackRun run, long limit) {
-        this(run, limit, run.low, run.high, new byte[run.asks.size()]);
+        this(run, limit, run.low, run.high, new byte[run.asks.size()], Tucks.of(run));
     }
 
-    /** A part of it. */
-    SlackRoot(SlackRun run, long limit, long[] low, long[] high, byte[] sides) {
-        this(run, limit, low, high, sides, new Tucks(new long[run.ofVehicle.length][run.stops.size()],
-                IntStream.range(0, run.ofVehicle.length).mapToObj(v -> run.slackSum).toArray(long[][]::new)));
-    }
-
-    /** The same, where something is known of the tucks. */
+    /**
+     * A part of it.
+     *
+     * @param tucks what is known of the tucks
+     */
     SlackRoot(SlackRun run, long limit, long[] low, long[] high, byte[] sides, Tucks tucks) {
         this.run = run;
+        this.vehicles = run.ofVehicle.length;
         this.enough = 2 * run.grid;
         this.limit = limit;
         this.low = low.clone();
         this.high = high.clone();
         this.sides = sides.clone();
-        this.tuckLow = Arrays.stream(tucks.low()).map(long[]::clone).toArray(long[][]::new);
-        this.tuckHigh = Arrays.stream(tucks.high()).map(long[]::clone).toArray(long[][]::new);
+        this.tucks = tucks.copy();
     }
 
     long[] low() {
@@ -63,17 +57,7 @@ final class SlackRoot {
     }
 
     Tucks tucks() {
-        return new Tucks(tuckLow, tuckHigh);
-    }
-
-    /** How often a branch was looked at from a station. */
-    long looks() {
-        return looks;
-    }
-
-    private int[] legs(int k) {
-        return IntStream.range(0, run.legs.size())
-                .filter(i -> run.legs.get(i).stop() == k && run.firstAsk[i + 1] > run.firstAsk[i]).toArray();
+        return tucks;
     }
 
     /** Whatever the rest of the harness is, the largest excess is at least this; {@link Long#MAX_VALUE} for none. */
@@ -81,7 +65,7 @@ final class SlackRoot {
         long most = 0;
         for (int k = 0; k < run.stops.size(); k++) {
             long least = Long.MAX_VALUE;
-            BranchView[] views = views(legs(k));
+            BranchView[] views = views(run.legsOf[k]);
             for (long t = low[k]; t <= high[k] && least > most; t++) {
                 long here = 0;
                 for (BranchView each : views) {
@@ -123,14 +107,16 @@ final class SlackRoot {
     }
 
     private BranchView[] views(int[] legs) {
-        return Arrays.stream(legs).mapToObj(leg -> {
-            int x = run.legs.get(leg).unknown();
-            return new BranchView(run, leg, limit, low[x], high[x], sides, tucks());
-        }).toArray(BranchView[]::new);
+        BranchView[] views = new BranchView[legs.length];
+        for (int i = 0; i < legs.length; i++) {
+            int x = run.legs.get(legs[i]).unknown();
+            views[i] = new BranchView(run, legs[i], limit, low[x], high[x], sides, tucks);
+        }
+        return views;
     }
 
     private boolean narrow(int k, BitSet touched) {
-        int[] legs = legs(k);
+        int[] legs = run.legsOf[k];
         if (legs.length == 0) {
             return low[k] <= high[k];
         }
@@ -155,7 +141,6 @@ final class SlackRoot {
 
     private boolean areAll(BranchView[] views, long at) {
         for (BranchView each : views) {
-            looks++;
             if (!each.look(at) || !each.isPossible(at)) {
                 return false;
             }
@@ -184,38 +169,52 @@ final class SlackRoot {
 
     /** Narrows a tuck, and with it those before and behind; breakouts of the vehicle that this tells something. */
     private boolean tuck(int v, int k, long from, long to, BitSet touched) {
-        boolean changed = from > tuckLow[v][k] || to < tuckHigh[v][k];
-        if (!changed) {
+        int at = k * vehicles + v;
+        if (from <= tucks.low()[at] && to >= tucks.high()[at]) {
             return true;
         }
-        tuckLow[v][k] = Math.max(tuckLow[v][k], from);
-        tuckHigh[v][k] = Math.min(tuckHigh[v][k], to);
-        for (int i = k; tuckLow[v][i] <= tuckHigh[v][i] && i + 1 < run.stops.size(); i++) {
-            if (!follows(v, i + 1, tuckLow[v][i], tuckHigh[v][i] + run.slack[i + 1], touched)) {
-                break;
+        if (!tighten(at, from, to)) {
+            return false;
+        }
+        boolean told = true;
+        for (int i = k + 1; told && i < run.stops.size(); i++) {
+            int before = at + (i - 1 - k) * vehicles;
+            told = follows(v, i, tucks.low()[before], tucks.high()[before] + run.slack[i], touched);
+            if (told && isEmpty(before + vehicles)) {
+                return false;
             }
         }
-        for (int i = k; tuckLow[v][i] <= tuckHigh[v][i] && i > 0; i--) {
-            if (!follows(v, i - 1, tuckLow[v][i] - run.slack[i], tuckHigh[v][i], touched)) {
-                break;
-            }
-        }
-        for (int i = 0; i < run.stops.size(); i++) {
-            if (tuckLow[v][i] > tuckHigh[v][i]) {
+        told = true;
+        for (int i = k - 1; told && i >= 0; i--) {
+            int behind = at + (i + 1 - k) * vehicles;
+            told = follows(v, i, tucks.low()[behind] - run.slack[i + 1], tucks.high()[behind], touched);
+            if (told && isEmpty(behind - vehicles)) {
                 return false;
             }
         }
         return true;
     }
 
+    private boolean tighten(int at, long from, long to) {
+        tucks.low()[at] = Math.max(tucks.low()[at], from);
+        tucks.high()[at] = Math.min(tucks.high()[at], to);
+        return !isEmpty(at);
+    }
+
+    private boolean isEmpty(int at) {
+        return tucks.low()[at] > tucks.high()[at];
+    }
+
     /** False when nothing followed. */
     private boolean follows(int v, int k, long from, long to, BitSet touched) {
-        if (from <= tuckLow[v][k] && to >= tuckHigh[v][k]) {
+        int at = k * vehicles + v;
+        long low = tucks.low()[at];
+        long high = tucks.high()[at];
+        if (from <= low && to >= high) {
             return false;
         }
-        boolean much = from - tuckLow[v][k] >= enough || tuckHigh[v][k] - to >= enough;
-        tuckLow[v][k] = Math.max(tuckLow[v][k], from);
-        tuckHigh[v][k] = Math.min(tuckHigh[v][k], to);
+        boolean much = from - low >= enough || high - to >= enough;
+        tighten(at, from, to);
         if (much && run.isAsked(v, k)) {
             touched.set(k);
         }

@@ -4,8 +4,8 @@ package org.loomwright.fit.plan;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
-import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.loomwright.quantity.Length;
 import org.loomwright.quantity.Tolerance;
@@ -19,8 +19,12 @@ import org.loomwright.quantity.Tolerance;
  */
 final class SlackRun {
 
-    /** A branch: where it leaves, its unknown, and its tolerances by the value of the unknown. */
-    record Leg(PlanBranch branch, int stop, int unknown, Tolerance[] made, long[] leastMinus, long[] leastPlus) {
+    /**
+     * A branch: where it leaves, its unknown, and by the value of the unknown how much shorter and longer than its
+     * length it may be made, there and at the least from there on.
+     */
+    record Leg(PlanBranch branch, int stop, int unknown, long[] minus, long[] plus, long[] leastMinus,
+            long[] leastPlus) {
     }
 
     /** What one vehicle asks of one branch. */
@@ -38,7 +42,12 @@ final class SlackRun {
     final long[] slackSum;
     /** By branch, the first of its asks among all; one more entry for the end. */
     final int[] firstAsk;
-    /** By ask: the vehicle and its figures. */
+    /** By breakout, its branches of which something is asked. */
+    final int[][] legsOf;
+    /** By branch, the numbers of its asks among its own, that with the least to spare first. */
+    final int[][] bySpare;
+    /** By ask: its branch, the vehicle and its figures. */
+    final int[] legOf;
     final int[] vehicle;
     final long[] station;
     final long[] reach;
@@ -72,10 +81,17 @@ final class SlackRun {
         this.firstAsk = new int[legs.size() + 1];
         asks.forEach(asked -> firstAsk[asked.leg() + 1]++);
         Arrays.parallelPrefix(firstAsk, Integer::sum);
+        this.legsOf = IntStream.range(0, n).mapToObj(k -> IntStream.range(0, legs.size())
+                .filter(i -> legs.get(i).stop() == k && firstAsk[i + 1] > firstAsk[i]).toArray()).toArray(int[][]::new);
+        this.legOf = asks.stream().mapToInt(Asked::leg).toArray();
         this.vehicle = asks.stream().mapToInt(asked -> asked.ask().vehicle()).toArray();
         this.station = asks.stream().mapToLong(asked -> asked.ask().station()).toArray();
         this.reach = asks.stream().mapToLong(asked -> asked.ask().reach()).toArray();
         this.spare = asks.stream().mapToLong(asked -> asked.ask().spare()).toArray();
+        this.bySpare = IntStream.range(0, legs.size()).mapToObj(leg -> IntStream
+                .range(0, firstAsk[leg + 1] - firstAsk[leg]).boxed()
+                .sorted(Comparator.comparingLong(a -> spare[firstAsk[leg] + a])).mapToInt(a -> a).toArray())
+                .toArray(int[][]::new);
         this.stopsOf = IntStream.range(0, vehicles).mapToObj(v -> new BitSet()).toArray(BitSet[]::new);
         asks.forEach(asked -> stopsOf[asked.ask().vehicle()].set(leg(asked).stop()));
         this.ofVehicle = new int[vehicles][];
@@ -116,20 +132,21 @@ final class SlackRun {
             high[x] = Math.floorDiv(Math.min(branch.longest(), branch.excessLimit() + branch.backLimit() + spare),
                     grid);
         }
-        Tolerance[] made = new Tolerance[(int) Math.max(1, high[x] - low[x] + 1)];
-        for (int i = 0; i < made.length; i++) {
-            made[i] = branch.made().of(new Length(base[x] + (low[x] + i) * grid));
+        long[] minus = new long[(int) Math.max(1, high[x] - low[x] + 1)];
+        long[] plus = new long[minus.length];
+        for (int i = 0; i < minus.length; i++) {
+            Tolerance made = branch.made().of(new Length(base[x] + (low[x] + i) * grid));
+            minus[i] = made.minus().nanometres();
+            plus[i] = made.plus().nanometres();
         }
         branch.asks().forEach(ask -> asks.add(new Asked(legs.size(), ask)));
-        legs.add(new Leg(branch, k, x, made, least(made, Tolerance::minus), least(made, Tolerance::plus)));
+        legs.add(new Leg(branch, k, x, minus, plus, least(minus), least(plus)));
     }
 
-    private static long[] least(Tolerance[] made, Function<Tolerance, Length> side) {
-        long[] least = new long[made.length];
-        long before = Long.MAX_VALUE;
-        for (int i = made.length - 1; i >= 0; i--) {
-            before = Math.min(before, side.apply(made[i]).nanometres());
-            least[i] = before;
+    private static long[] least(long[] each) {
+        long[] least = each.clone();
+        for (int i = least.length - 2; i >= 0; i--) {
+            least[i] = Math.min(least[i], least[i + 1]);
         }
         return least;
     }
@@ -178,9 +195,14 @@ final class SlackRun {
         return legs.get(asked.leg());
     }
 
-    /** The tolerance of a branch whose unknown has a value within its range. */
-    Tolerance made(Leg leg, long x) {
-        return leg.made()[(int) (x - low[leg.unknown()])];
+    /** How much shorter than its length a branch may be made whose unknown has a value within its range. */
+    long minus(Leg leg, long x) {
+        return leg.minus()[(int) (x - low[leg.unknown()])];
+    }
+
+    /** The same for longer. */
+    long plus(Leg leg, long x) {
+        return leg.plus()[(int) (x - low[leg.unknown()])];
     }
 
     /** The least that a branch may be made shorter than its length, whatever length from a value on it has. */

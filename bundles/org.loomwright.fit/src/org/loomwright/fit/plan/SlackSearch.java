@@ -344,7 +344,7 @@ final class SlackSearch {
         for (SlackRun.Leg leg : run.legs) {
             int x = leg.unknown();
             long edge = whole[x];
-            while (edge > node.low()[x] && run.made(leg, edge - 1).equals(run.made(leg, whole[x]))) {
+            while (edge > node.low()[x] && isMadeAlike(leg, edge - 1, whole[x])) {
                 edge--;
             }
             if (edge > node.low()[x]) {
@@ -352,15 +352,19 @@ final class SlackSearch {
                 return;
             }
             edge = whole[x];
-            while (edge < node.high()[x] && run.made(leg, edge + 1).equals(run.made(leg, whole[x]))) {
+            while (edge < node.high()[x] && isMadeAlike(leg, edge + 1, whole[x])) {
                 edge++;
             }
-            if (edge < node.high()[x] && !run.made(leg, edge + 1).minus().equals(run.made(leg, edge).minus())) {
+            if (edge < node.high()[x] && run.minus(leg, edge + 1) != run.minus(leg, edge)) {
                 cut(node, rows, x, edge, false, bound);
                 return;
             }
         }
         splitAny(node, rows, whole, bound);
+    }
+
+    private boolean isMadeAlike(SlackRun.Leg leg, long one, long other) {
+        return run.minus(leg, one) == run.minus(leg, other) && run.plus(leg, one) == run.plus(leg, other);
     }
 
     /** Only when rounding hides what is broken: takes one value out of a range. */

@@ -8,6 +8,9 @@ import java.util.List;
 /** What a choice of sides asks: for some vehicles and branches, behind or before its station our breakout lies. */
 final class SlackSides {
 
+    private static final int DATUM = -1;
+    private static final int SIGNS = 3;
+
     private final SlackRun run;
     private final byte[] sides;
     private final long limit;
@@ -23,8 +26,16 @@ final class SlackSides {
     /** The inequalities from the chosen sides that some figures break. */
     List<Row> broken(double[] x, double little) {
         List<Row> rows = new ArrayList<>();
+        double[] free = new double[SIGNS * run.legs.size()];
+        for (int leg = 0; leg < run.legs.size(); leg++) {
+            double station = x[run.legs.get(leg).stop()];
+            double length = x[run.legs.get(leg).unknown()];
+            free[SIGNS * leg] = run.grid * (station - length);
+            free[SIGNS * leg + 1] = run.grid * station;
+            free[SIGNS * leg + 2] = run.grid * (station + length);
+        }
         for (int[] asks : run.ofVehicle) {
-            vehicle(asks, x, little * run.grid, rows);
+            vehicle(asks, free, x, little * run.grid, rows);
         }
         return rows;
     }
@@ -32,19 +43,18 @@ final class SlackSides {
     /** Bounds with the tucks that figures make of them. */
     private final class Placed {
 
-        private final TuckBound[] bounds;
+        private final int[] bounds;
         private final double[] at;
         private int count;
         private double least = Double.POSITIVE_INFINITY;
         private double most = Double.NEGATIVE_INFINITY;
 
         private Placed(int most) {
-            this.bounds = new TuckBound[most];
+            this.bounds = new int[most];
             this.at = new double[most];
         }
 
-        private void add(TuckBound bound, double[] x) {
-            double tuck = bound.at(run, x);
+        private void add(int bound, double tuck) {
             bounds[count] = bound;
             at[count++] = tuck;
             least = Math.min(least, tuck);
@@ -52,7 +62,7 @@ final class SlackSides {
         }
     }
 
-    private void vehicle(int[] asks, double[] x, double little, List<Row> rows) {
+    private void vehicle(int[] asks, double[] free, double[] x, double little, List<Row> rows) {
         int chosen = 0;
         for (int i : asks) {
             chosen += sides[i] != 0 ? 1 : 0;
@@ -64,18 +74,24 @@ final class SlackSides {
         Placed upper = new Placed(2 * asks.length + 1 + chosen);
         Placed behind = new Placed(chosen);
         Placed before = new Placed(chosen);
-        lower.add(TuckBound.DATUM, x);
-        upper.add(TuckBound.DATUM, x);
+        lower.add(DATUM, 0);
+        upper.add(DATUM, 0);
+        long[] constants = bounds.constants;
         for (int i : asks) {
-            lower.add(bounds.reachLow[i], x);
-            lower.add(bounds.backLow[i], x);
-            upper.add(bounds.reachUp[i], x);
-            upper.add(bounds.backUp[i], x);
+            int own = AskBounds.KINDS * i;
+            double shorter = free[SIGNS * run.legOf[i]];
+            double none = free[SIGNS * run.legOf[i] + 1];
+            double longer = free[SIGNS * run.legOf[i] + 2];
+            lower.add(own + AskBounds.REACH_LOW, constants[own + AskBounds.REACH_LOW] + shorter);
+            lower.add(own + AskBounds.BACK_LOW, constants[own + AskBounds.BACK_LOW] + none);
+            upper.add(own + AskBounds.REACH_UP, constants[own + AskBounds.REACH_UP] + longer);
+            upper.add(own + AskBounds.BACK_UP, constants[own + AskBounds.BACK_UP] + none);
             if (sides[i] > 0) {
-                behind.add(bounds.behind[i], x);
-                upper.add(bounds.behind[i], x);
+                double tuck = constants[own + AskBounds.BEHIND] + shorter;
+                behind.add(own + AskBounds.BEHIND, tuck);
+                upper.add(own + AskBounds.BEHIND, tuck);
             } else if (sides[i] < 0) {
-                before.add(bounds.before[i], x);
+                before.add(own + AskBounds.BEFORE, constants[own + AskBounds.BEFORE] + longer);
             }
         }
         add(before, upper, x, little, rows);
@@ -90,10 +106,14 @@ final class SlackSides {
             for (int j = 0; j < upper.count && lower.at[i] - upper.least > -run.grid; j++) {
                 double over = lower.at[i] - upper.at[j];
                 if (over > -run.grid) {
-                    add(lower.bounds[i], upper.bounds[j], over, x, little, rows);
+                    add(bound(lower.bounds[i]), bound(upper.bounds[j]), over, x, little, rows);
                 }
             }
         }
+    }
+
+    private TuckBound bound(int number) {
+        return number == DATUM ? TuckBound.DATUM : bounds.bounds[number];
     }
 
     private void add(TuckBound lower, TuckBound upper, double over, double[] x, double little, List<Row> rows) {
@@ -129,7 +149,7 @@ final class SlackSides {
             int fails = laying.failsAt(v, x, limit);
             fits &= fails < 0;
             for (int i : run.ofVehicle[v]) {
-                if (sides[i] == 0 && run.leg(run.asks.get(i)).stop() <= fails) {
+                if (sides[i] == 0 && run.legs.get(run.legOf[i]).stop() <= fails) {
                     laying.bounds(i, x, limit, tuck);
                     long behind = Math.min(tuck[1], tuck[2]) - tuck[0];
                     long before = tuck[1] - Math.max(tuck[0], tuck[3]);

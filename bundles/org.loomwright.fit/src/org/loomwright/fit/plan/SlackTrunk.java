@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.loomwright.harness.Ours.Objective;
 import org.loomwright.quantity.Cancel;
 
@@ -71,9 +70,9 @@ final class SlackTrunk implements TrunkSearch {
             unit = SlackSearch.divisor(unit, slack);
         }
         for (SlackRun.Leg leg : run.legs) {
-            for (int i = 0; i < leg.made().length; i++) {
-                unit = SlackSearch.divisor(unit, leg.made()[i].plus().nanometres());
-                unit = SlackSearch.divisor(unit, leg.made()[i].minus().nanometres());
+            for (int i = 0; i < leg.minus().length; i++) {
+                unit = SlackSearch.divisor(unit, leg.plus()[i]);
+                unit = SlackSearch.divisor(unit, leg.minus()[i]);
             }
         }
         for (SlackRun.Asked each : run.asks) {
@@ -141,16 +140,12 @@ final class SlackTrunk implements TrunkSearch {
     }
 
     private Row atMost(Objective sum, long value) {
-        TreeMap<Integer, Long> factors = new TreeMap<>();
+        RowSum row = new RowSum();
         long[] weights = weights(sum);
-        long step = 0;
-        for (long weight : weights) {
-            step = SlackSearch.divisor(step, weight);
-        }
         for (int i = 0; i < weights.length; i++) {
-            factors.put(i, weights[i] / Math.max(1, step));
+            row.add(i, weights[i]);
         }
-        return Row.of(factors, Math.floorDiv(value, Math.max(1, step)), false);
+        return row.atMost(value, 1, false);
     }
 
     @Override

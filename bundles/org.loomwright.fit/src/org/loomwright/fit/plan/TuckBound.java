@@ -48,17 +48,6 @@ record TuckBound(int stop, int leg, int length, long constant) {
         return new TuckBound(leg.stop(), asked.leg(), length, lower ? run.up(constant) : run.down(constant));
     }
 
-    /** The bound with figures for the unknowns, in nanometres. */
-    long at(SlackRun run, long[] x) {
-        return stop < 0 ? constant
-                : constant + run.grid * (x[stop] + length * x[run.stops.size() + leg]);
-    }
-
-    double at(SlackRun run, double[] x) {
-        return stop < 0 ? constant
-                : constant + run.grid * (x[stop] + length * x[run.stops.size() + leg]);
-    }
-
     /** How much more the second of two tucks may be than the first, however they follow each other. */
     static long apart(SlackRun run, TuckBound lower, TuckBound upper) {
         long low = lower.stop < 0 ? 0 : run.slackSum[lower.stop];

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
-import java.util.TreeMap;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -18,11 +17,11 @@ class LinearProgramTest {
     private static final int PROGRAMS = 2_000;
 
     private static Row row(Random random, int count) {
-        TreeMap<Integer, Long> factors = new TreeMap<>();
+        RowSum sum = new RowSum();
         for (int i = 0; i < 1 + random.nextInt(4); i++) {
-            factors.merge(random.nextInt(count), (long) random.nextInt(7) - 3, Long::sum);
+            sum.add(random.nextInt(count), random.nextInt(7) - 3);
         }
-        return Row.of(factors, random.nextInt(60) - 15, false);
+        return sum.atMost(random.nextInt(60) - 15, 1, false);
     }
 
     /**
