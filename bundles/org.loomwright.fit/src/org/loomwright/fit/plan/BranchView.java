@@ -5,40 +5,36 @@ import java.util.Arrays;
 
 /**
  * One branch as it looks from the stations of its breakout, one after the other: which lengths are possible there, with
- * which tucks each vehicle is served, and on which side of its own breakout ours lies. What does not depend on the
- * station is worked out once, and what was seen from all stations is kept.
+ * which tucks each vehicle is served, and on which side of its own breakout ours lies. What was seen from all stations
+ * is kept.
+ *
+ * <p>From one grid step to the next, what the branch needs and what it may have change by a grid step at the most: so a
+ * vehicle's least tuck is that at the first station, or at the first from which ours may lie behind the vehicle's own,
+ * and its greatest tuck that at the last station, or at the last from which it may lie before it. That takes
+ * O(stations + vehicles) for a branch, and no more than that where a vehicle's side is open. Where lengths may have
+ * several tolerances the mildest hold throughout.
  */
 final class BranchView {
 
     private final SlackRun run;
     private final SlackRun.Leg branch;
     private final int leg;
+    private final int firstAsk;
+    private final int count;
     private final long limit;
     private final long back;
     private final long least;
     private final long greatest;
-    /** By ask of this branch. */
-    private final long[] station;
-    private final long[] reach;
-    private final long[] spare;
-    private final int[] bySpare;
-    private final long[] tuckLow;
-    private final long[] tuckHigh;
+    private final long minus;
+    private final long plus;
     private final byte[] sides;
-    /** What asks whose side is not decided can use up: this and the station, or this less the station. */
-    private final long[] openBehind;
-    private final long[] openBefore;
-    /** Asks whose side is not decided, those first that were not yet seen to be possible on both sides. */
-    private final int[] open;
-    private int unsettled;
-    private final boolean[] behind;
-    private final boolean[] before;
-    private final long[] from;
-    private final long[] to;
-    private final long[] tuckFrom;
-    private final long[] tuckTo;
-    private long shortest = Long.MAX_VALUE;
-    private long longest = Long.MIN_VALUE;
+    private final Tucks tucks;
+    /** Where the tucks before its breakout begin. */
+    private final int row;
+    private final long first;
+    /** By station, the least room of the vehicles whose side is open: with ours behind their own, or before it. */
+    private final long[] behind;
+    private final long[] before;
     private long mostReach = Long.MIN_VALUE;
     private long reachBefore = Long.MIN_VALUE;
     private long reachBehind = Long.MIN_VALUE;
@@ -48,81 +44,88 @@ final class BranchView {
     private long leastSpare = Long.MAX_VALUE;
     private long roomBehind = Long.MAX_VALUE;
     private long roomBefore = Long.MAX_VALUE;
-    /** Of the station that was looked at last: the least and the greatest length, the excess of the least. */
+    /** Of the station that was looked at last: the least length, the same with the mildest tolerance, the greatest. */
     private long length;
+    private long mildest;
     private long most;
-    private long plus;
     private long excess;
+    /** Of each station that was kept: how long the branch can be made, and what of it has to be used up. */
+    private final long[] at;
+    private final long[] made;
+    private final long[] needed;
+    private int kept;
+    private long leastNeeded = Long.MAX_VALUE;
+    private long shortest = Long.MAX_VALUE;
+    private long longest = Long.MIN_VALUE;
 
     /**
      * @param limit    of the excess
-     * @param least    the least length of the branch in grid steps
-     * @param greatest the greatest length
+     * @param low      by unknown, its least value
+     * @param high     its greatest value
      * @param sides    by ask of the run: 1 behind, -1 before its station, 0 either
      */
-    BranchView(SlackRun run, int leg, long limit, long least, long greatest, byte[] sides, Tucks tucks) {
+    BranchView(SlackRun run, int leg, long limit, long[] low, long[] high, byte[] sides, Tucks tucks) {
         this.run = run;
         this.leg = leg;
         this.branch = run.legs.get(leg);
+        this.firstAsk = run.firstAsk[leg];
+        this.count = run.firstAsk[leg + 1] - firstAsk;
         this.limit = SlackRun.limit(branch, limit);
         this.back = branch.branch().backLimit();
-        this.least = least;
-        this.greatest = greatest;
-        int first = run.firstAsk[leg];
-        int last = run.firstAsk[leg + 1];
-        this.station = Arrays.copyOfRange(run.station, first, last);
-        this.reach = Arrays.copyOfRange(run.reach, first, last);
-        this.spare = Arrays.copyOfRange(run.spare, first, last);
-        this.sides = Arrays.copyOfRange(sides, first, last);
-        this.bySpare = run.bySpare[leg];
-        int count = last - first;
-        int stop = branch.stop() * run.ofVehicle.length;
-        this.tuckLow = new long[count];
-        this.tuckHigh = new long[count];
-        this.from = new long[count];
-        this.to = new long[count];
-        this.tuckFrom = new long[count];
-        this.tuckTo = new long[count];
-        Arrays.fill(tuckFrom, Long.MAX_VALUE);
-        Arrays.fill(tuckTo, Long.MIN_VALUE);
-        this.behind = new boolean[count];
-        this.before = new boolean[count];
-        int[] undecided = new int[count];
-        for (int a = 0; a < count; a++) {
-            int v = run.vehicle[first + a];
-            tuckLow[a] = tucks.low()[stop + v];
-            tuckHigh[a] = tucks.high()[stop + v];
-            if (ask(a)) {
-                undecided[unsettled++] = a;
-            }
+        this.least = low[branch.unknown()];
+        this.greatest = high[branch.unknown()];
+        this.minus = run.leastMinus(branch, least);
+        this.plus = run.leastPlus(branch, least);
+        this.sides = sides;
+        this.tucks = tucks;
+        this.row = branch.stop() * run.ofVehicle.length;
+        this.first = run.value(branch.stop(), low[branch.stop()]);
+        int stations = (int) (high[branch.stop()] - low[branch.stop()] + 1);
+        this.at = new long[stations];
+        this.made = new long[stations];
+        this.needed = new long[stations];
+        this.behind = new long[stations + 1];
+        this.before = new long[stations + 1];
+        Arrays.fill(behind, Long.MAX_VALUE);
+        Arrays.fill(before, Long.MAX_VALUE);
+        for (int i = firstAsk; i < firstAsk + count; i++) {
+            ask(i, tuckLow(i) + run.station[i], tuckHigh(i) + run.station[i], stations);
         }
-        this.open = Arrays.copyOf(undecided, unsettled);
-        this.openBehind = new long[unsettled];
-        this.openBefore = new long[unsettled];
-        for (int u = 0; u < unsettled; u++) {
-            int a = open[u];
-            openBehind[u] = spare[a] - tuckLow[a] - station[a];
-            openBefore[u] = spare[a] + tuckHigh[a] + station[a];
+        for (int t = 1; t < stations; t++) {
+            behind[t] = Math.min(behind[t], behind[t - 1]);
+            before[stations - t] = Math.min(before[stations - t], before[stations - t + 1]);
         }
     }
 
-    /** Takes in what one vehicle asks; true when its side is not decided. */
-    private boolean ask(int a) {
-        long first = tuckLow[a] + station[a];
-        long last = tuckHigh[a] + station[a];
-        mostReach = Math.max(mostReach, reach[a]);
-        reachBefore = Math.max(reachBefore, reach[a] + first);
-        reachBehind = Math.max(reachBehind, reach[a] - last);
-        nearest = Math.max(nearest, first - back);
-        farthest = Math.min(farthest, last + back);
-        spread = Math.max(spread, reach[a] - spare[a]);
-        leastSpare = Math.min(leastSpare, spare[a]);
-        if (sides[a] > 0) {
-            roomBehind = Math.min(roomBehind, spare[a] - first);
-        } else if (sides[a] < 0) {
-            roomBefore = Math.min(roomBefore, spare[a] + last);
+    private long tuckLow(int ask) {
+        return tucks.low()[row + run.vehicle[ask]];
+    }
+
+    private long tuckHigh(int ask) {
+        return tucks.high()[row + run.vehicle[ask]];
+    }
+
+    /** Takes in what one vehicle asks, whose own breakout lies between two stations, taken up as much as may be. */
+    private void ask(int i, long near, long far, int stations) {
+        long reach = run.reach[i];
+        long spare = run.spare[i];
+        mostReach = Math.max(mostReach, reach);
+        reachBefore = Math.max(reachBefore, reach + near);
+        reachBehind = Math.max(reachBehind, reach - far);
+        nearest = Math.max(nearest, near - back);
+        farthest = Math.min(farthest, far + back);
+        spread = Math.max(spread, reach - spare);
+        leastSpare = Math.min(leastSpare, spare);
+        if (sides[i] > 0) {
+            roomBehind = Math.min(roomBehind, spare - near);
+        } else if (sides[i] < 0) {
+            roomBefore = Math.min(roomBefore, spare + far);
+        } else {
+            // from the middle of both on there is more room behind it
+            int from = (int) Math.clamp(Math.ceilDiv(Math.ceilDiv(near + far, 2) - first, run.grid), 0, stations);
+            behind[from] = Math.min(behind[from], spare - near);
+            before[from] = Math.min(before[from], spare + far);
         }
-        return sides[a] == 0;
     }
 
     int leg() {
@@ -142,124 +145,108 @@ final class BranchView {
         return longest;
     }
 
-    /** The least tuck with which an ask, counted among those of the branch, is served from some station. */
-    long tuckFrom(int ask) {
-        return tuckFrom[ask];
-    }
-
-    long tuckTo(int ask) {
-        return tuckTo[ask];
-    }
-
-    /** What is certain to be used up of the branch in any vehicle, at the most. */
-    private long room(long at) {
-        // what all vehicles can use up at the most is limited by how far the branch may run back
-        long room = back + leastSpare;
-        if (roomBehind != Long.MAX_VALUE) {
-            room = Math.min(room, roomBehind + at);
-        }
-        if (roomBefore != Long.MAX_VALUE) {
-            room = Math.min(room, roomBefore - at);
-        }
-        for (int u = 0; u < openBehind.length; u++) {
-            room = Math.min(room, Math.max(openBehind[u] + at, openBefore[u] - at));
-        }
-        return room;
-    }
-
-    /** Looks from a station; false when no length reaches. */
-    boolean look(long at) {
-        if (at < nearest || at > farthest) {
+    /** Looks from a station, counted from the first; false when no length reaches. */
+    boolean look(int t) {
+        long station = first + t * run.grid;
+        if (station < nearest || station > farthest) {
             return false;
         }
-        long need = Math.max(mostReach, Math.max(reachBefore - at, reachBehind + at));
+        long need = Math.max(mostReach, Math.max(reachBefore - station, reachBehind + station));
         int x = branch.unknown();
-        long c = Math.max(least, Math.ceilDiv(need - run.base[x], run.grid));
-        while (c <= greatest && run.value(x, c) - run.minus(branch, c) < need) {
-            c++;
+        mildest = Math.max(least, Math.ceilDiv(need + minus - run.base[x], run.grid));
+        length = mildest;
+        while (length <= greatest && run.value(x, length) - run.minus(branch, length) < need) {
+            length++;
         }
-        if (c > greatest) {
+        if (length > greatest) {
             return false;
         }
-        length = c;
-        plus = run.leastPlus(branch, c);
-        long room = room(at);
-        excess = Math.max(0, Math.max(run.leastMinus(branch, c) + plus + spread, run.value(x, c) + plus - room));
+        // what is certain to be used up in any vehicle, at the most, is limited by how far the branch may run back
+        long room = Math.min(back + leastSpare, Math.min(
+                plus(Math.min(roomBehind, behind[t]), station), plus(Math.min(roomBefore, before[t + 1]), -station)));
+        long longer = run.leastPlus(branch, length);
+        excess = Math.max(0, Math.max(run.leastMinus(branch, length) + longer + spread,
+                run.value(x, length) + longer - room));
         most = Math.min(greatest, Math.floorDiv(room + limit - plus - run.base[x], run.grid));
         return true;
     }
 
-    /** Whether some length is within the limit, and each vehicle has a tuck, at the station looked at last. */
-    boolean isPossible(long at) {
-        return excess <= limit && most >= length && (run.slackSum[branch.stop()] == 0 || tucks(at));
+    private static long plus(long room, long more) {
+        return room == Long.MAX_VALUE ? room : room + more;
     }
 
-    /** The tucks with which each vehicle is served; false when one has none. */
-    private boolean tucks(long at) {
-        long made = run.value(branch.unknown(), most) - run.leastMinus(branch, length);
-        long empty = 0;
-        for (int a = 0; a < from.length; a++) {
-            long own = at - station[a];
-            long free = Math.min(back, made - reach[a]);
-            long low = Math.max(tuckLow[a], own - free);
-            long high = Math.min(tuckHigh[a], own + free);
-            from[a] = low;
-            to[a] = high;
-            empty |= high - low;
-        }
-        return empty >= 0 && usedUp(at, run.value(branch.unknown(), length) + plus - limit);
+    /** Whether some length is within the limit at the station looked at last. Then each vehicle has a tuck there. */
+    boolean isPossible() {
+        return excess <= limit && most >= length;
     }
 
-    /** Takes out the tucks with which the run along the trunk does not use up enough of the branch. */
-    private boolean usedUp(long at, long needed) {
-        for (int a : bySpare) {
-            long used = needed - spare[a];
-            if (used <= 0) {
-                return true;
-            }
-            long own = at - station[a];
-            boolean canBehind = sides[a] >= 0 && own - used >= from[a];
-            boolean canBefore = sides[a] <= 0 && own + used <= to[a];
-            if (!canBehind && !canBefore) {
-                return false;
-            }
-            if (!canBehind) {
-                from[a] = Math.max(from[a], own + used);
-            } else if (!canBefore) {
-                to[a] = Math.min(to[a], own - used);
-            }
-        }
-        return true;
-    }
-
-    /** Keeps what is possible at the station that was looked at last. */
-    void keep(long at) {
+    /** Keeps what is possible at the station that was looked at last, behind those that are kept. */
+    void keep(int t) {
         shortest = Math.min(shortest, length);
         longest = Math.max(longest, most);
-        for (int a = 0; a < from.length; a++) {
-            tuckFrom[a] = Math.min(tuckFrom[a], from[a]);
-            tuckTo[a] = Math.max(tuckTo[a], to[a]);
-        }
-        long needed = run.value(branch.unknown(), length) + plus - limit;
-        for (int u = unsettled - 1; u >= 0; u--) {
-            int a = open[u];
-            long used = needed - spare[a];
-            behind[a] |= used <= 0 || at - tuckLow[a] - station[a] >= used;
-            before[a] |= used <= 0 || station[a] - at + tuckHigh[a] >= used;
-            if (behind[a] && before[a]) {
-                unsettled--;
-                open[u] = open[unsettled];
-                open[unsettled] = a;
-            }
-        }
+        at[kept] = first + t * run.grid;
+        made[kept] = run.value(branch.unknown(), most) - minus;
+        needed[kept] = run.value(branch.unknown(), mildest) + plus - limit;
+        leastNeeded = Math.min(leastNeeded, needed[kept]);
+        kept++;
     }
 
-    /** Writes down the sides that are decided by what was kept. */
-    void decide(byte[] all) {
-        for (int u = 0; u < unsettled; u++) {
-            if (behind[open[u]] != before[open[u]]) {
-                all[run.firstAsk[leg] + open[u]] = (byte) (behind[open[u]] ? 1 : -1);
+    private boolean canBehind(int ask, int i) {
+        return sides[ask] >= 0 && at[i] - run.station[ask] - tuckLow(ask) >= needed[i] - run.spare[ask];
+    }
+
+    private boolean canBefore(int ask, int i) {
+        return sides[ask] <= 0 && run.station[ask] - at[i] + tuckHigh(ask) >= needed[i] - run.spare[ask];
+    }
+
+    /** The least tuck with which an ask of the branch is served from the stations that were kept. */
+    long tuckFrom(int ask) {
+        long from = tuckFrom(ask, 0);
+        if (from > tuckLow(ask) && !isFree(ask, 0, canBehind(ask, 0))) {
+            for (int i = 1; i < kept; i++) {
+                if (isFree(ask, i, canBehind(ask, i))) {
+                    return Math.min(from, tuckFrom(ask, i));
+                }
             }
         }
+        return from;
+    }
+
+    private boolean isFree(int ask, int i, boolean can) {
+        return can || needed[i] <= run.spare[ask];
+    }
+
+    private long tuckFrom(int ask, int i) {
+        long own = at[i] - run.station[ask];
+        long low = Math.max(tuckLow(ask), own - Math.min(back, made[i] - run.reach[ask]));
+        return isFree(ask, i, canBehind(ask, i)) ? low : Math.max(low, own + needed[i] - run.spare[ask]);
+    }
+
+    /** The greatest tuck. */
+    long tuckTo(int ask) {
+        long to = tuckTo(ask, kept - 1);
+        if (to < tuckHigh(ask) && !isFree(ask, kept - 1, canBefore(ask, kept - 1))) {
+            for (int i = kept - 2; i >= 0; i--) {
+                if (isFree(ask, i, canBefore(ask, i))) {
+                    return Math.max(to, tuckTo(ask, i));
+                }
+            }
+        }
+        return to;
+    }
+
+    private long tuckTo(int ask, int i) {
+        long own = at[i] - run.station[ask];
+        long high = Math.min(tuckHigh(ask), own + Math.min(back, made[i] - run.reach[ask]));
+        return isFree(ask, i, canBefore(ask, i)) ? high : Math.min(high, own - needed[i] + run.spare[ask]);
+    }
+
+    /** The side of an ask that is decided by what was kept; 0 for none. */
+    byte side(int ask) {
+        if (sides[ask] != 0 || leastNeeded <= run.spare[ask]) {
+            return sides[ask];
+        }
+        boolean can = canBehind(ask, kept - 1);
+        return can == canBefore(ask, 0) ? 0 : (byte) (can ? 1 : -1);
     }
 }

@@ -66,10 +66,10 @@ final class SlackRoot {
         for (int k = 0; k < run.stops.size(); k++) {
             long least = Long.MAX_VALUE;
             BranchView[] views = views(run.legsOf[k]);
-            for (long t = low[k]; t <= high[k] && least > most; t++) {
+            for (int t = 0; t <= high[k] - low[k] && least > most; t++) {
                 long here = 0;
                 for (BranchView each : views) {
-                    here = Math.max(here, each.look(run.value(k, t)) ? each.excess() : Long.MAX_VALUE);
+                    here = Math.max(here, each.look(t) ? each.excess() : Long.MAX_VALUE);
                 }
                 least = Math.min(least, here);
             }
@@ -109,8 +109,7 @@ final class SlackRoot {
     private BranchView[] views(int[] legs) {
         BranchView[] views = new BranchView[legs.length];
         for (int i = 0; i < legs.length; i++) {
-            int x = run.legs.get(legs[i]).unknown();
-            views[i] = new BranchView(run, legs[i], limit, low[x], high[x], sides, tucks);
+            views[i] = new BranchView(run, legs[i], limit, low, high, sides, tucks);
         }
         return views;
     }
@@ -121,27 +120,26 @@ final class SlackRoot {
             return low[k] <= high[k];
         }
         BranchView[] views = views(legs);
-        long first = Long.MAX_VALUE;
-        long last = Long.MIN_VALUE;
-        for (long t = low[k]; t <= high[k]; t++) {
-            long at = run.value(k, t);
+        int first = -1;
+        int last = -1;
+        for (int t = 0; t <= high[k] - low[k]; t++) {
             // a station counts only when all branches are possible there
-            if (areAll(views, at)) {
-                first = Math.min(first, t);
+            if (areAll(views, t)) {
+                first = first < 0 ? t : first;
                 last = t;
                 for (BranchView each : views) {
-                    each.keep(at);
+                    each.keep(t);
                 }
             }
         }
-        low[k] = first;
-        high[k] = last;
-        return first <= last && take(views, k, touched);
+        high[k] = low[k] + last;
+        low[k] += first;
+        return first >= 0 && take(views, k, touched);
     }
 
-    private boolean areAll(BranchView[] views, long at) {
+    private boolean areAll(BranchView[] views, int t) {
         for (BranchView each : views) {
-            if (!each.look(at) || !each.isPossible(at)) {
+            if (!each.look(t) || !each.isPossible()) {
                 return false;
             }
         }
@@ -156,10 +154,11 @@ final class SlackRoot {
             if (low[x] > high[x]) {
                 return false;
             }
-            each.decide(sides);
-            int first = run.firstAsk[each.leg()];
-            for (int a = first; a < run.firstAsk[each.leg() + 1] && run.slackSum[k] > 0; a++) {
-                if (!tuck(run.vehicle[a], k, each.tuckFrom(a - first), each.tuckTo(a - first), touched)) {
+            for (int ask = run.firstAsk[each.leg()]; ask < run.firstAsk[each.leg() + 1]; ask++) {
+                long from = each.tuckFrom(ask);
+                long to = each.tuckTo(ask);
+                sides[ask] = each.side(ask);
+                if (!tuck(run.vehicle[ask], k, from, to, touched)) {
                     return false;
                 }
             }
