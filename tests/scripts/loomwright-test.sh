@@ -182,8 +182,21 @@ large_input() {
 }
 check 'large inputs get throughput flags' large_input
 
+large_pages() { # asked for where the system has them, and the JVM has nothing to complain of
+    local has=no
+    ! grep -qsE '\[(madvise|always)\]' /sys/kernel/mm/transparent_hugepage/enabled || has=yes
+    loom flags && [ ! -s "$work/err" ] && { [ "$has" = no ] || grep -q 'UseTransparentHugePages' "$work/out"; }
+}
+check 'memory comes in large pages where the system has them' large_pages
+
 cache_used() { loom flags && grep -qE 'XX:(AOTCache|SharedArchiveFile)=' "$work/out"; }
 check 'the start-up cache is used' cache_used
+
+kinds_of_cache() {
+    loom check && loom flags && [ "$(ls "$home/start" | grep -cE '^(check|rest)-')" -eq 2 ] \
+        && grep -qE '(AOTCache|SharedArchiveFile)=.*/start/rest-' "$work/out"
+}
+check 'checks have a start-up cache of their own, and none is left of an earlier build' kinds_of_cache
 
 build_named() { loom flags && grep -q "Dloomwright.build=$(head -n 1 "$tree/releng/org.loomwright.headless/target/headless/hash")" "$work/out"; }
 check 'the program is told which build it is' build_named

@@ -61,7 +61,7 @@ public final class CheckProject {
             throws BadCall {
         Optional<Map<String, byte[]>> files = cache.isPresent() ? files(place, cancel) : Optional.empty();
         if (files.isEmpty()) {
-            return anew(place, reader.get(), settings, Optional.empty(), threads, cancel, progress);
+            return anew(place, reader, settings, Optional.empty(), threads, cancel, progress);
         }
         String key = cache.get().key(files.get(), settings);
         Optional<Kept> kept = cache.get().find(key);
@@ -71,27 +71,27 @@ public final class CheckProject {
         KeptSources sources = new KeptSources(cache.get(), place.root().toAbsolutePath() + "\n" + place.name(), reader);
         List<Input> inputs = new ArrayList<>();
         files.get().forEach((name, bytes) -> inputs.add(sources.input(name, bytes)));
-        Checked checked = anew(new ProjectPlace(place.name(), place.root(), place.prefix(), inputs), sources, settings,
-                cache, threads, cancel, progress);
+        Checked checked = anew(new ProjectPlace(place.name(), place.root(), place.prefix(), inputs), () -> sources,
+                settings, cache, threads, cancel, progress);
         cache.get().keep(key, new Kept(checked.contents(), checked.all()));
         sources.keep();
         return checked;
     }
 
-    private Checked anew(ProjectPlace place, SourceReader sources, Settings settings, Optional<ReportCache> memory,
-            int threads, Cancel cancel, Progress progress) throws BadCall {
-        Opened opened = new OpenProject(sources, threads).open(place, cancel, progress);
-        Report report = memory.isPresent() ? remembering(memory.get(), opened, settings, threads, cancel, progress)
-                : engine.apply(threads).check(opened.project(), settings, cancel, progress);
+    private Checked anew(ProjectPlace place, Supplier<SourceReader> sources, Settings settings,
+            Optional<ReportCache> memory, int threads, Cancel cancel, Progress progress) throws BadCall {
+        RuleEngine rules = engine.apply(threads); // before the reader, which may be in the making
+        Opened opened = new OpenProject(sources.get(), threads).open(place, cancel, progress);
+        Report report = memory.isPresent() ? remembering(memory.get(), rules, opened, settings, cancel, progress)
+                : rules.check(opened.project(), settings, cancel, progress);
         List<Finding> findings = report.findings().stream().map(Finding::inWords).toList();
         return Checked.of(opened, new Report(findings, report.work()));
     }
 
     /** Checks what is not known to be silent from a check of a project that differs in some drawings. */
-    private Report remembering(ReportCache memory, Opened opened, Settings settings, int threads, Cancel cancel,
-            Progress progress) {
-        RuleEngine.Answered answered = engine.apply(threads).check(opened.project(), settings, memory::silences,
-                cancel, progress);
+    private static Report remembering(ReportCache memory, RuleEngine rules, Opened opened, Settings settings,
+            Cancel cancel, Progress progress) {
+        RuleEngine.Answered answered = rules.check(opened.project(), settings, memory::silences, cancel, progress);
         if (!answered.silences().isEmpty()) {
             memory.keepSilences(answered.scope(), answered.silences());
         }

@@ -36,10 +36,10 @@ final class CheckCommand implements Command {
         return "Check drawings and harnesses for every vehicle that can exist.";
     }
 
-    /** A project that did not change needs no reading. */
+    /** A project that did not change needs no reading, where something is kept. */
     @Override
-    public boolean reads() {
-        return false;
+    public boolean reads(List<String> arguments) {
+        return arguments.contains(NO_CACHE);
     }
 
     @Override

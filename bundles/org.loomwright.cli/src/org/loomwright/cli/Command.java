@@ -2,6 +2,7 @@
 package org.loomwright.cli;
 
 import org.loomwright.app.BadCall;
+import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -16,8 +17,8 @@ interface Command {
     /** One line for the list of commands. */
     String summary();
 
-    /** Whether it reads what sources say, and not only their text. */
-    default boolean reads() {
+    /** Whether it is certain, with these arguments, to read what sources say and not only their text. */
+    default boolean reads(List<String> arguments) {
         return true;
     }
 

@@ -36,7 +36,7 @@ final class FormatCommand implements Command {
     }
 
     @Override
-    public boolean reads() {
+    public boolean reads(List<String> arguments) {
         return false;
     }
 

@@ -93,7 +93,7 @@ public final class Main {
     }
 
     private static int call(Command command, String[] args, Door door) throws BadCall {
-        Language language = command.reads() ? Language.settingUp() : Language.whenAsked();
+        Language language = command.reads(List.of(args)) ? Language.settingUp() : Language.whenAsked();
         CommandSpec spec = Commands.spec(command).name(PROGRAM + " " + command.name());
         CommandLine line = Commands.line(spec);
         ParseResult parsed;

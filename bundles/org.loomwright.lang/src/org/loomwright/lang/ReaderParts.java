@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.lang;
 
+import java.text.SimpleDateFormat;
+import java.util.Locale;
 import org.eclipse.emf.ecore.EPackage;
 import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.xtext.XtextPackage;
@@ -18,6 +20,7 @@ import org.loomwright.lang.lines.Blocks;
 import org.loomwright.lang.parser.LineParser;
 import org.loomwright.lang.parser.antlr.LoomAntlrTokenFileProvider;
 import org.loomwright.lang.parser.antlr.internal.InternalLoomLexer;
+import org.loomwright.lang.parser.antlr.internal.InternalLoomParser;
 import org.loomwright.lang.services.LoomGrammarAccess;
 import org.loomwright.model.loom.LoomPackage;
 
@@ -33,6 +36,9 @@ final class ReaderParts {
     private final LineParser parser;
 
     ReaderParts() {
+        Thread beside = new Thread(ReaderParts::tables, "language tables");
+        beside.setDaemon(true);
+        beside.start();
         registerMetamodels();
         GrammarProvider grammars = new GrammarProvider(LANGUAGE, () -> new XtextResourceSet());
         grammars.setClassLoader(ReaderParts.class.getClassLoader());
@@ -48,6 +54,17 @@ final class ReaderParts {
         parser.setElementFactory(factory);
         parser.setLexerProvider(() -> new InternalLoomLexer());
         parser.setSyntaxErrorProvider(new SyntaxErrorMessageProvider());
+    }
+
+    /**
+     * Sets up what does not hang on metamodels and grammar, beside them: the tables of lexer and parser, and the names
+     * of days and months that the platform looks up when EMF makes its formats of dates. Whoever needs one of these
+     * before it is done waits for it.
+     */
+    private static void tables() {
+        new SimpleDateFormat("", Locale.ENGLISH);
+        new InternalLoomLexer();
+        new InternalLoomParser(null);
     }
 
     /** Tells EMF of the metamodels of the language and of grammars, where no extension registry has done so. */

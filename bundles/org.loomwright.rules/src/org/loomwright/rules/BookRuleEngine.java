@@ -153,6 +153,7 @@ public final class BookRuleEngine implements RuleEngine {
         private final Progress progress;
         private final List<Runnable> pieces = new ArrayList<>();
         private final AtomicLong done = new AtomicLong();
+        private int planned;
         private final AtomicLong asked = new AtomicLong();
 
         Work(Predicate<String> drawing, Writing writing, Shapes shapes, Optional<Hearing> hearing,
@@ -173,18 +174,24 @@ public final class BookRuleEngine implements RuleEngine {
             Outcome counted = new Outcome();
             counted.looked(1);
             answers.add(new Found.Answer(new Reads(), counted));
+            List<Runnable> solving = new ArrayList<>();
             for (Rule<?> rule : book.rules()) {
                 if (rule.target().isInstance(large)) {
+                    boolean solves = rule.info().scope() == RuleInfo.Scope.OPERATING_POINTS;
                     answers.add(answer(answers.size(), unit, before, (reads, outcome) ->
-                            ask(rule, unit.single().apply(shapes.noting(reads)), outcome), large));
+                            ask(rule, unit.single().apply(shapes.noting(reads)), outcome), large,
+                            solves ? solving : pieces));
                 }
+            }
+            if (!solving.isEmpty()) { // one piece, since of several threads all but one would wait for the circuits
+                pieces.add(first, () -> solving.forEach(Runnable::run));
             }
             for (Supplier<List<Target>> lot : unit.lots()) {
                 answers.add(answer(answers.size(), unit, before, (reads, outcome) -> {
                     List<Target> targets = lot.get();
                     outcome.looked(targets.size());
                     targets.forEach(target -> ask(target, outcome));
-                }, large));
+                }, large, pieces));
             }
             afterwards(first, unit.after());
             return new Found(unit.inputs(), answers);
@@ -205,7 +212,7 @@ public final class BookRuleEngine implements RuleEngine {
         }
 
         private Found.Answer answer(int index, Unit unit, Optional<Found> before, BiConsumer<Reads, Outcome> question,
-                Target about) {
+                Target about, List<Runnable> to) {
             Optional<Found.Answer> known = before.flatMap(found -> found.answer(index, unit, shapes.checked()));
             if (known.isPresent()) {
                 return known.get();
@@ -216,8 +223,9 @@ public final class BookRuleEngine implements RuleEngine {
                 return silent.get();
             }
             Found.Answer answer = new Found.Answer(new Reads(), new Outcome());
-            pieces.add(() -> {
-                progress.report("checking " + about.words(), done.getAndIncrement(), pieces.size());
+            planned++;
+            to.add(() -> {
+                progress.report("checking " + about.words(), done.getAndIncrement(), planned);
                 question.accept(answer.reads(), answer.outcome());
                 hearing.ifPresent(each -> each.heard(name, unit.inputs(), answer));
             });
@@ -225,9 +233,9 @@ public final class BookRuleEngine implements RuleEngine {
         }
 
         void run() {
-            progress.report("checking", 0, pieces.size());
+            progress.report("checking", 0, planned);
             Crew.work(pieces, threads);
-            progress.report("checked", pieces.size(), pieces.size());
+            progress.report("checked", planned, planned);
         }
 
         private void ask(Target target, Outcome outcome) {

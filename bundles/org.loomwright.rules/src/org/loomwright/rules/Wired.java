@@ -3,11 +3,11 @@ package org.loomwright.rules;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.loomwright.condition.Condition;
 import org.loomwright.electric.connection.Connections;
@@ -21,7 +21,7 @@ import org.loomwright.quantity.Cancel;
 
 /**
  * A fitment with its connections, which are built when they are asked for and kept until they are released. Safe for
- * use by several threads.
+ * use by several threads: who asks for the connections does not wait for circuits that another thread solves.
  */
 final class Wired {
 
@@ -34,9 +34,9 @@ final class Wired {
 
     private final Fitment fitment;
     private final boolean every;
-    private final Map<Class<?>, Object> derived = new HashMap<>();
-    private Connections connections;
-    private Circuits circuits;
+    private final Once<Connections> connections = new Once<>();
+    private final Once<Circuits> circuits = new Once<>();
+    private final Map<Class<?>, Once<Object>> derived = new ConcurrentHashMap<>();
 
     /**
      * @param every whether circuits are solved however many vehicles there are
@@ -51,16 +51,13 @@ final class Wired {
     }
 
     /** Throws {@link org.loomwright.condition.TooManyCombinations} when their conditions cannot be followed. */
-    synchronized Connections connections() {
-        if (connections == null) {
-            connections = Connections.of(fitment);
-        }
-        return connections;
+    Connections connections() {
+        return connections.get(() -> Connections.of(fitment));
     }
 
     /** What several rules ask of the connections, made when the first of them asks and of the connections alone. */
-    synchronized <T> T derived(Class<T> type, Function<Connections, T> maker) {
-        return type.cast(derived.computeIfAbsent(type, key -> maker.apply(connections())));
+    <T> T derived(Class<T> type, Function<Connections, T> maker) {
+        return type.cast(derived.computeIfAbsent(type, key -> new Once<>()).get(() -> maker.apply(connections())));
     }
 
     boolean every() {
@@ -72,12 +69,9 @@ final class Wired {
      * says what is switched on. Of more than {@link #FEW_VEHICLES} vehicles no more than {@link #MOST_ASSIGNMENTS}
      * assignments are solved, and none where the connections hang on more than {@link #MOST_CONDITIONS} conditions.
      */
-    synchronized Circuits circuits(Map<String, Part> parts, Cancel cancel) {
-        if (circuits == null) {
-            circuits = fitment.platform().platform().modes().isEmpty() || connections().supplies().isEmpty()
-                    ? Circuits.NONE : solve(parts, cancel);
-        }
-        return circuits;
+    Circuits circuits(Map<String, Part> parts, Cancel cancel) {
+        return circuits.get(() -> fitment.platform().platform().modes().isEmpty()
+                || connections().supplies().isEmpty() ? Circuits.NONE : solve(parts, cancel));
     }
 
     private Circuits solve(Map<String, Part> parts, Cancel cancel) {
@@ -101,10 +95,10 @@ final class Wired {
     }
 
     /** Lets go of the connections, which take more room than all that was found in them. */
-    synchronized void release() {
-        connections = null;
+    void release() {
+        connections.release();
         derived.clear();
-        circuits = null;
+        circuits.release();
     }
 
     /** What the connections depend on, to be compared by identity. */
