@@ -21,8 +21,9 @@ import picocli.CommandLine;
 
 /**
  * Does a little of what calls of one kind do on an example, so that a start-up cache of the Java virtual machine knows
- * the classes that they need, and few others: all that such a cache holds is loaded at each start. Prints nothing, writes to a temporary folder only, and always ends with 0: where something fails, the
- * start of that is slower, and nothing else is lost.
+ * the classes that they need, and few others: all that such a cache holds is loaded at each start. Prints nothing,
+ * writes to a temporary folder only, and always ends with 0: where something fails, the start of that is slower, and
+ * nothing else is lost.
  */
 public final class Rehearsal {
 
