@@ -80,7 +80,8 @@ public final class CheckProject {
 
     private Checked anew(ProjectPlace place, Supplier<SourceReader> sources, Settings settings,
             Optional<ReportCache> memory, int threads, Cancel cancel, Progress progress) throws BadCall {
-        RuleEngine rules = engine.apply(threads); // before the reader, which may be in the making
+        RuleEngine rules = engine.apply(threads);
+        Stock.shipped(); // both before the reader, which may be in the making
         Opened opened = new OpenProject(sources.get(), threads).open(place, cancel, progress);
         Report report = memory.isPresent() ? remembering(memory.get(), rules, opened, settings, cancel, progress)
                 : rules.check(opened.project(), settings, cancel, progress);

@@ -54,6 +54,7 @@ public final class BookRuleEngine implements RuleEngine {
         }
         this.book = book;
         this.threads = threads;
+        Fingerprints.prepare(); // while sources are still read
     }
 
     /**

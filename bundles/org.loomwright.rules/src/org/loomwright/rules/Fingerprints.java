@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 final class Fingerprints {
 
     private static final int BYTES = 16;
+    private static final MessageDigest SHA_256 = sha256();
     private static final Comparator<Finding> ORDER = Comparator
             .comparing((Finding finding) -> finding.place().span())
             .thenComparing(Finding::rule)
@@ -28,16 +29,29 @@ final class Fingerprints {
     private Fingerprints() {
     }
 
+    /** Looks up the hash, which takes a while once; whoever calls this early saves it later. */
+    static void prepare() {
+        SHA_256.reset();
+    }
+
+    private static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
     /** The first 16 bytes of the SHA-256 of some words, in hexadecimal digits. */
     static String of(String... words) {
         try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            MessageDigest digest = (MessageDigest) SHA_256.clone();
             for (String word : words) {
                 digest.update(word.getBytes(StandardCharsets.UTF_8));
                 digest.update((byte) 0);
             }
             return HexFormat.of().formatHex(digest.digest(), 0, BYTES);
-        } catch (NoSuchAlgorithmException e) {
+        } catch (CloneNotSupportedException e) {
             throw new IllegalStateException(e);
         }
     }

@@ -44,8 +44,12 @@ public final class Stock {
         }
     }
 
-    /** Reads the stock that is shipped. Linear in its size. */
+    /** Returns the stock that is shipped; it is read when it is first asked for. */
     public static Stock shipped() {
+        return Shipped.STOCK;
+    }
+
+    private static Stock read() {
         List<StockFile> files = new ArrayList<>();
         for (String name : FILES) {
             files.add(StockFile.of(name, text(name)));
@@ -105,5 +109,12 @@ public final class Stock {
             }
         }
         return all;
+    }
+
+    private static final class Shipped {
+        private static final Stock STOCK = read();
+
+        private Shipped() {
+        }
     }
 }
