@@ -261,7 +261,7 @@ class PlanHarnessTest {
     @Test
     void aJumperInsteadOfASecondHarness() throws BadCall {
         Planned planned = plan(new EditedExample("orrin").open(), "rear");
-        assertTrue(planned.refusal().orElseThrow().jumpers().orElseThrow().fewest());
+        assertTrue(planned.refusal().orElseThrow().jumpers().orElseThrow().isFewest());
         String text = PlanPages.text(List.of(planned), Palette.PLAIN, WIDTH);
         assertTrue(text.contains("    rearEstate64 (year <= 1969 and estate): harness 2; or the one harness with a jumper to"
                 + " tailLeft\n"), text);

@@ -80,7 +80,8 @@ final class RefusalText {
         refusal.jumpers().ifPresent(answer -> {
             out.append("  one harness serves all with ").append(answer.jumpers().size())
                     .append(answer.jumpers().size() == 1 ? " jumper" : " jumpers")
-                    .append(answer.fewest() ? "; no fewer do\n" : "\n");
+                    .append(answer.isFewest() ? "; no fewer do\n" : answer.atLeast() == 0 ? "\n"
+                            : "; fewer than " + answer.atLeast() + " do not\n");
             answer.jumpers().forEach(each -> out.append("    ").append(place(planned, each)).append(" in ")
                     .append(planned.model().asked().columns().get(each.vehicle()).label()).append(": ")
                     .append(Millimetres.exact(new Length(each.length()))).append(" mm or longer\n"));
@@ -155,6 +156,9 @@ final class RefusalText {
             json.endObject();
         }
         json.endArray();
+        if (refusal.jumpers().isPresent()) {
+            json.name("jumpersAtLeast").value(refusal.jumpers().get().atLeast());
+        }
         json.name("jumperFiles").beginArray();
         for (Source each : refusal.texts()) {
             json.value(each.file());

@@ -48,6 +48,11 @@ public final class HarnessPlanner implements Planner {
         });
     }
 
+    /** Whether it is to end with the best that was found. */
+    boolean isToEnd() {
+        return enough.cancelled();
+    }
+
     @Override
     public HarnessPlan plan(PlanProblem problem, Cancel cancel) {
         return plan(problem, cancel, Progress.NONE);

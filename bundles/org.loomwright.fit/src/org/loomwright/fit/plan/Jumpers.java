@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.loomwright.quantity.Cancel;
@@ -26,6 +27,8 @@ import org.loomwright.quantity.Length;
  */
 public final class Jumpers {
 
+    /** The harness that goes with jumpers is the best that is found with so many linear programs. */
+    private static final int MOST_PROGRAMS = 10_000;
     /** Stands for no limit; sums with it do not overflow. */
     private static final long FAR = Long.MAX_VALUE / 8;
 
@@ -55,12 +58,17 @@ public final class Jumpers {
      *
      * @param jumpers the jumpers, by branch in the order of the harness
      * @param plan    the harness that goes with them
-     * @param fewest  true when there is no way with fewer
+     * @param atLeast there is no way with fewer than so many
      */
-    public record Answer(List<Jumper> jumpers, HarnessPlan.Solution plan, boolean fewest) {
+    public record Answer(List<Jumper> jumpers, HarnessPlan.Solution plan, int atLeast) {
 
         public Answer {
             jumpers = List.copyOf(jumpers);
+        }
+
+        /** True when it is proved that there is no way with fewer. */
+        public boolean isFewest() {
+            return jumpers.size() <= atLeast;
         }
     }
 
@@ -73,23 +81,25 @@ public final class Jumpers {
     /** Finds them; empty when jumpers do not help. */
     public static Optional<Answer> of(PlanProblem problem, HarnessPlanner planner, Cancel cancel) {
         Jumpers search = new Jumpers(problem, cancel);
-        boolean fewest = true;
+        int atLeast = 0;
         for (PlanTrunk trunk : problem.trunks()) {
             Optional<Set<Waived>> own = search.trunk(trunk);
             if (trunk.stops().stream().anyMatch(stop -> stop.slack() >= trunk.lattice())) {
                 Optional<SlackJumpers.Found> found = new SlackJumpers(new PlanProblem(List.of(trunk),
                         problem.vehicles(), problem.grid(), problem.order()), planner, cancel).find(own);
-                fewest &= found.map(SlackJumpers.Found::fewest).orElse(false);
+                atLeast += found.map(SlackJumpers.Found::atLeast).orElse(0);
                 own = found.map(SlackJumpers.Found::waived);
+            } else {
+                atLeast += own.map(Set::size).orElse(0);
             }
             if (own.isEmpty()) {
                 return Optional.empty();
             }
             search.waived.addAll(own.get());
         }
-        boolean isFewest = fewest;
-        return planner.plan(eased(problem, search.waived), cancel).found()
-                .map(plan -> new Answer(search.jumpers(plan), plan, isFewest));
+        int least = atLeast;
+        return planner.counting(new AtomicInteger(), MOST_PROGRAMS).plan(eased(problem, search.waived), cancel).found()
+                .map(plan -> new Answer(search.jumpers(plan), plan, least));
     }
 
     static boolean mayHave(PlanBranch branch) {

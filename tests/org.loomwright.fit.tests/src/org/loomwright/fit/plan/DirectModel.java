@@ -4,6 +4,7 @@ package org.loomwright.fit.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
+import java.util.stream.Stream;
 import org.loomwright.quantity.Length;
 
 /**
@@ -20,6 +21,10 @@ final class DirectModel {
     private final List<String> binaries = new ArrayList<>();
     private final List<String> integers = new ArrayList<>();
     private final StringBuilder copper = new StringBuilder();
+    private final StringBuilder reach = new StringBuilder();
+    /** The same where a jumper makes up for what is missing, and that each branch reaches in some vehicle. */
+    private final StringBuilder eased = new StringBuilder();
+    private final List<String> jumpers = new ArrayList<>();
     private double slackSum;
 
     DirectModel(PlanProblem problem) {
@@ -38,6 +43,8 @@ final class DirectModel {
             integers.add("c" + k);
             tucks(k, stop.slack() / MM);
             branch.asks().forEach(ask -> ask(branch, ask, grid, integers.size() / 2 - 1));
+            int first = jumpers.size() - branch.asks().size();
+            row(eased, String.join(" + ", jumpers.subList(first, jumpers.size())), "<=", branch.asks().size() - 1);
         }
     }
 
@@ -59,8 +66,13 @@ final class DirectModel {
         double s = ask.station() / MM;
         double minus = branch.made().of(new Length(0)).minus().nanometres() / MM;
         double plus = branch.made().of(new Length(0)).plus().nanometres() / MM;
-        row(c + minusT, ">=", minus - s + ask.reach() / MM);
-        row(c + " + " + t, ">=", minus + s + ask.reach() / MM);
+        row(reach, c + minusT, ">=", minus - s + ask.reach() / MM);
+        row(reach, c + " + " + t, ">=", minus + s + ask.reach() / MM);
+        String jumper = "w" + ask.vehicle() + "x" + k;
+        jumpers.add(jumper);
+        double most = (branch.backLimit() + ask.reach()) / MM + minus;
+        row(eased, c + minusT + " + " + most + " " + jumper, ">=", minus - s + ask.reach() / MM);
+        row(eased, c + " + " + t + " + " + most + " " + jumper, ">=", minus + s + ask.reach() / MM);
         row(t, "<=", s + branch.backLimit() / MM);
         row(t, ">=", s - branch.backLimit() / MM);
         String side = "y" + ask.vehicle() + "x" + k;
@@ -77,6 +89,10 @@ final class DirectModel {
     }
 
     private void row(String left, String relation, double right) {
+        row(rows, left, relation, right);
+    }
+
+    private static void row(StringBuilder rows, String left, String relation, double right) {
         rows.append(' ').append(left).append(' ').append(relation).append(' ').append(right).append('\n');
     }
 
@@ -84,8 +100,18 @@ final class DirectModel {
     String text(OptionalLong limit) {
         long most = problem.trunks().getFirst().stops().stream().flatMap(stop -> stop.branches().stream())
                 .mapToLong(PlanBranch::excessLimit).min().orElse(0);
-        return "Minimize\n obj:" + (limit.isEmpty() ? " e" : copper.toString()) + "\nSubject To\n" + rows
-                + "Bounds\n e <= " + limit.orElse(most) / MM + "\nGenerals\n " + String.join(" ", integers)
-                + "\nBinaries\n " + String.join("\n ", binaries) + "\nEnd\n";
+        return text(limit.isEmpty() ? " e" : copper.toString(), reach, limit.orElse(most), binaries);
+    }
+
+    /** Minimises the number of jumpers under a limit of the excess in nanometres. */
+    String jumpers(long limit) {
+        return text(" " + String.join(" + ", jumpers), eased, limit, Stream.concat(binaries.stream(), jumpers.stream())
+                .toList());
+    }
+
+    private String text(String objective, StringBuilder more, long limit, List<String> choices) {
+        return "Minimize\n obj:" + objective + "\nSubject To\n" + rows + more + "Bounds\n e <= " + limit / MM
+                + "\nGenerals\n " + String.join(" ", integers) + "\nBinaries\n " + String.join("\n ", choices)
+                + "\nEnd\n";
     }
 }

@@ -2,12 +2,14 @@
 package org.loomwright.fit.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.OptionalLong;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -22,6 +24,7 @@ class DirectModelTest {
     private static final int INSTANCES = 50;
     /** GLPK does not prove the least excess of this one with slack in 50 s either; another stands in for it. */
     private static final int NOT_BY_GLPK = 26;
+    private static final int JUMPER_INSTANCES = 30;
     private static final double MM = 1e6;
 
     @TempDir
@@ -49,6 +52,26 @@ class DirectModelTest {
             }
             agrees(solver, Instances.ordinaryWithSlack(seed, 6 + seed % 5, 4 + seed % 3), new HarnessPlanner(), seed);
         }
+    }
+
+    /** Where the excess may be less than a harness without jumpers has. */
+    @Tag("outside")
+    @Test
+    void aGeneralSolverFindsAsFewJumpersWithSlack() throws IOException, InterruptedException {
+        assumeTrue(GeneralSolver.CBC.isThere(), "CBC is not installed");
+        int several = 0;
+        for (int seed = 0; seed < JUMPER_INSTANCES; seed++) {
+            PlanProblem problem = Instances.ordinaryWithSlack(seed, 5 + seed % 3, 3 + seed % 2);
+            long least = new HarnessPlanner().plan(problem, Cancel.NEVER).found().orElseThrow().excess();
+            long limit = least * (19 - seed % 2) / 20;
+            PlanProblem tight = Parts.excessAtMost(problem, 0, limit);
+            Jumpers.Answer answer = Jumpers.of(tight, new HarnessPlanner(), Cancel.NEVER).orElseThrow();
+            assertEquals(GeneralSolver.CBC.optimum(new DirectModel(tight).jumpers(limit), folder),
+                    answer.jumpers().size(), 1e-6, "seed " + seed);
+            assertTrue(answer.isFewest(), "seed " + seed);
+            several += answer.jumpers().size() > 1 ? 1 : 0;
+        }
+        assertTrue(several > JUMPER_INSTANCES / 4, several + " need more than one jumper");
     }
 
     private void agrees(GeneralSolver solver, PlanProblem problem, Planner planner, int seed)

@@ -54,7 +54,7 @@ class JumpersTest {
             some += answer.isPresent() ? 1 : 0;
             none += answer.isPresent() ? 0 : 1;
             if (answer.isPresent()) {
-                assertTrue(answer.get().fewest(), "seed " + seed);
+                assertTrue(answer.get().isFewest(), "seed " + seed);
                 Optional<Jumpers.Answer> stiff = Jumpers.of(stiff(problem), new HarnessPlanner(), Cancel.NEVER);
                 stiffNeedsMore += stiff.isEmpty() || stiff.get().jumpers().size() > least ? 1 : 0;
                 assertTrue(isLaid(problem, answer.get(), -1), "seed " + seed);
@@ -65,6 +65,22 @@ class JumpersTest {
         }
         assertTrue(some > 20 && none > 5 && stiffNeedsMore > 3, some + " with jumpers, " + none + " without hope, "
                 + stiffNeedsMore + " with more as stiff");
+    }
+
+    /** Twenty drawings of twelve places with slack: proved, and with fewer jumpers than the stiff trunk would need. */
+    @Test
+    void fewJumpersServeAPlatform() {
+        int stiffNeeds = 0;
+        int needed = 0;
+        for (int seed = 0; seed < 4; seed++) {
+            PlanProblem problem = Parts.excessAtMost(SeededPlatforms.of(seed, 20, 12, true), 0, 85_000_000);
+            Jumpers.Answer answer = Jumpers.of(problem, new HarnessPlanner(), Cancel.NEVER).orElseThrow();
+            assertTrue(answer.isFewest(), "seed " + seed + ": " + answer.jumpers().size() + ", at least "
+                    + answer.atLeast());
+            needed += answer.jumpers().size();
+            stiffNeeds += Jumpers.of(stiff(problem), new HarnessPlanner(), Cancel.NEVER).orElseThrow().jumpers().size();
+        }
+        assertTrue(needed < stiffNeeds, needed + " with slack, " + stiffNeeds + " without");
     }
 
     /** The same with excess that is harder to keep, so that few fit. */
