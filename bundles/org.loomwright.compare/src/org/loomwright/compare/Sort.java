@@ -5,6 +5,7 @@ package org.loomwright.compare;
 public enum Sort {
     PLATFORM("platform"),
     GROUP("choice"),
+    MEMBER("member"),
     OPTION("option"),
     BREAK("break"),
     CONSTRAINT("constraint"),

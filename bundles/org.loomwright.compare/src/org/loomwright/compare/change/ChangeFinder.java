@@ -52,7 +52,7 @@ public final class ChangeFinder {
         this.now = now;
         this.matching = matching;
         matching.partners().forEach(this::noteRenamed);
-        this.felt = new FeltVehicles(old, now);
+        this.felt = new FeltVehicles(old, now, matching);
         this.uses = new Uses(old, now, this::name);
     }
 
@@ -163,8 +163,7 @@ public final class ChangeFinder {
     private Felt vehicles(Item before, Item after, Slot slot, List<Stated> was, List<Stated> is) {
         return switch (slot.property()) {
             case YEARS -> years(after, was, is);
-            case MEMBER -> was.isEmpty() ? felt.choice(now, after, new Expression.Choice(slot.subject().shown()))
-                    : felt.choice(old, before, new Expression.Choice(slot.subject().shown()));
+            case MEMBER -> felt.choice(now, after, new Expression.Choice(after.id().name()));
             case CONSTRAINT -> felt.constraints(after.id());
             default -> after.id().sort() == Sort.PART ? felt.users(uses.of(after.id()))
                     : felt.of(before, after, was, is);

@@ -13,6 +13,7 @@ import org.loomwright.compare.ItemId;
 import org.loomwright.compare.facts.FactSheet;
 import org.loomwright.compare.facts.Item;
 import org.loomwright.compare.facts.Stated;
+import org.loomwright.compare.match.Matching;
 import org.loomwright.condition.Choices;
 import org.loomwright.condition.Condition;
 import org.loomwright.condition.Constraint;
@@ -25,11 +26,13 @@ final class FeltVehicles {
 
     private final FactSheet old;
     private final FactSheet now;
+    private final Matching names;
     private final Map<String, Space> spaces = new HashMap<>();
 
-    FeltVehicles(FactSheet old, FactSheet now) {
+    FeltVehicles(FactSheet old, FactSheet now, Matching names) {
         this.old = old;
         this.now = now;
+        this.names = names;
     }
 
     /** The vehicles of an element that is on one side only. */
@@ -123,17 +126,17 @@ final class FeltVehicles {
     }
 
     private Space space(String platform) {
-        return spaces.computeIfAbsent(platform, name -> Space.of(old, now, name));
+        return spaces.computeIfAbsent(platform, name -> Space.of(old, now, name, names));
     }
 
     /** The vehicles that become possible or impossible when the constraints of a platform change. */
     Felt constraints(ItemId constraint) {
-        PlatformView before = old.platforms().get(constraint.owner());
+        PlatformView before = old.platforms().get(Space.before(constraint.owner(), names));
         PlatformView after = now.platforms().get(constraint.owner());
         if (before == null || after == null) {
             return Felt.written("all of " + constraint.owner(), "");
         }
-        Choices then = before.vehicles().choices();
+        Choices then = Space.choices(before, names);
         Choices here = after.vehicles().choices();
         if (!Objects.equals(then.axes(), here.axes())) {
             return Felt.written("vehicles that can or cannot exist any more", Space.OTHER_CHOICES);

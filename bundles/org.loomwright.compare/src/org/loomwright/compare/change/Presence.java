@@ -115,7 +115,7 @@ final class Presence {
         if (sort == Sort.CONSTRAINT) {
             return felt.constraints(top.id());
         }
-        return sort == Sort.OPTION || sort == Sort.BREAK
+        return sort == Sort.MEMBER || sort == Sort.OPTION || sort == Sort.BREAK
                 ? felt.choice(side, top, new Expression.Choice(top.id().name())) : felt.of(side, top);
     }
 
@@ -123,7 +123,7 @@ final class Presence {
         return switch (sort) {
             case WIRING, CIRCUIT, WIRE, SPLICE, DEVICE, STUD, ZONE, GROUND, STRAP, MODE -> Aspect.ELECTRICAL;
             case CONNECTOR, PLACE, POSITION -> Aspect.INTERFACE;
-            case PLATFORM, GROUP, OPTION, BREAK, CONSTRAINT, WAIVER, PRACTICE -> Aspect.CONDITION;
+            case PLATFORM, GROUP, MEMBER, OPTION, BREAK, CONSTRAINT, WAIVER, PRACTICE -> Aspect.CONDITION;
             case RUN, BREAKOUT, BARRIER -> Aspect.GEOMETRY;
             case PART, PLACED, KIT -> Aspect.PART;
         };

@@ -7,11 +7,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.loomwright.compare.ItemId;
+import org.loomwright.compare.Sort;
+import org.loomwright.compare.facts.ChoiceNames;
 import org.loomwright.compare.facts.FactSheet;
 import org.loomwright.compare.facts.Item;
 import org.loomwright.compare.facts.Property;
 import org.loomwright.compare.facts.Slot;
 import org.loomwright.compare.facts.Stated;
+import org.loomwright.compare.match.Matching;
 import org.loomwright.condition.Choices;
 import org.loomwright.condition.Condition;
 import org.loomwright.condition.Constraint;
@@ -40,16 +44,32 @@ public final class Space {
         this.caveat = caveat;
     }
 
-    /** The vehicles of a platform that one or both sides have. */
-    public static Space of(FactSheet old, FactSheet now, String platform) {
-        PlatformView before = old.platforms().get(platform);
+    /**
+     * The vehicles of a platform that one or both sides have.
+     *
+     * @param platform its name, the new one where it is renamed
+     * @param names    which element is which: under another name a choice is the same
+     */
+    public static Space of(FactSheet old, FactSheet now, String platform, Matching names) {
+        PlatformView before = old.platforms().get(before(platform, names));
         PlatformView after = now.platforms().get(platform);
         if (before == null || after == null) {
             return new Space(Stream.of(Optional.ofNullable(after), Optional.ofNullable(before))
                     .flatMap(Optional::stream).map(PlatformView::vehicles).findFirst(), "");
         }
-        boolean same = isSame(before.vehicles().choices(), after.vehicles().choices());
+        boolean same = isSame(choices(before, names), after.vehicles().choices());
         return new Space(Optional.of(after.vehicles()), same ? "" : OTHER_CHOICES);
+    }
+
+    /** The old name of a platform. */
+    static String before(String platform, Matching names) {
+        ItemId before = names.reversed().get(new ItemId(Sort.PLATFORM, "", platform));
+        return before == null ? platform : before.name();
+    }
+
+    /** What an old platform leaves to choose, in the new names. */
+    static Choices choices(PlatformView before, Matching names) {
+        return ChoiceNames.follow(before.vehicles().choices(), before.name(), names.partners());
     }
 
     /** Whether two platforms leave the same to choose, wherever it is written and whatever titles it has. */

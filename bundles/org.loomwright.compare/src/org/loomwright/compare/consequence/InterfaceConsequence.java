@@ -132,7 +132,7 @@ public final class InterfaceConsequence implements Consequence {
         }
 
         private void vehicles(Item before, Item partner, List<Stated> contained, List<Stated> containedNow) {
-            Space space = Space.of(old, now, home(now, partner.id()));
+            Space space = Space.of(old, now, home(now, partner.id()), matching);
             Optional<Condition> then = condition(space, old, kit, before, contained);
             Optional<Condition> here = condition(space, now, after.get(), partner, containedNow);
             then.flatMap(was -> here.map(was::minus)).filter(lost -> !lost.isNever())

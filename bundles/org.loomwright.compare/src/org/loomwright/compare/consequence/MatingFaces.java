@@ -57,7 +57,7 @@ final class MatingFaces {
         this.harness = harness;
         FactSheet.Home home = old.homes().get(harness);
         this.space = Space.of(old, now, home == null ? "" : names
-                .apply(new ItemId(Sort.PLATFORM, "", home.platform())).name());
+                .apply(new ItemId(Sort.PLATFORM, "", home.platform())).name(), comparison.matching());
     }
 
     /** Something that a connector does not offer any more, and to which vehicles. */

@@ -12,12 +12,16 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.loomwright.compare.ItemId;
 import org.loomwright.compare.Sort;
+import org.loomwright.condition.Axis;
+import org.loomwright.condition.Choices;
+import org.loomwright.condition.Constraint;
 import org.loomwright.condition.Expression;
 
-/** Finds the options, upgrades, groups and breaks that conditions name, and follows them when they are renamed. */
+/** Finds the options, upgrades, groups, members and breaks that conditions name, and follows those that are renamed. */
 public final class ChoiceNames {
 
-    private static final Set<Sort> CHOICES = EnumSet.of(Sort.GROUP, Sort.OPTION, Sort.BREAK);
+    private static final Set<Sort> CHOICES = EnumSet.of(Sort.GROUP, Sort.MEMBER, Sort.OPTION,
+            Sort.BREAK);
 
     private final FactSheet side;
     private final Map<String, Map<String, String>> byPlatform;
@@ -35,16 +39,55 @@ public final class ChoiceNames {
      * @param names new elements by old ones
      */
     public static FactSheet follow(FactSheet side, Map<ItemId, ItemId> names) {
+        Map<String, Map<String, String>> byPlatform = byPlatform(names);
+        return byPlatform.isEmpty() ? side : new ChoiceNames(side, byPlatform).followed();
+    }
+
+    /** New names of choices by old ones, by the old name of their platform; only those that are renamed. */
+    private static Map<String, Map<String, String>> byPlatform(Map<ItemId, ItemId> names) {
         Map<String, Map<String, String>> byPlatform = new HashMap<>();
         names.forEach((before, after) -> {
             if (CHOICES.contains(before.sort()) && !before.name().equals(after.name())) {
                 byPlatform.computeIfAbsent(before.owner(), any -> new HashMap<>()).put(before.name(), after.name());
             }
         });
-        return byPlatform.isEmpty() ? side : new ChoiceNames(side, byPlatform).followed();
+        return byPlatform;
     }
 
-    /** The options, upgrades, groups and breaks that a condition of an element names. */
+    /**
+     * What there is to choose about a platform, with the new names of choices. Linear in it and its constraints.
+     *
+     * @param platform the name of the platform on the old side
+     * @param names    new elements by old ones
+     */
+    public static Choices follow(Choices choices, String platform, Map<ItemId, ItemId> names) {
+        Map<String, String> renamed = byPlatform(names).getOrDefault(platform, Map.of());
+        if (renamed.isEmpty()) {
+            return choices;
+        }
+        Choices.Builder followed = Choices.builder();
+        choices.years().ifPresent(years -> followed.years(years.first(), years.last()));
+        choices.breaks().forEach(each -> followed.yearBreak(name(each.name(), renamed), each.year(), each.title()));
+        for (Axis axis : choices.axes()) {
+            String name = name(axis.name(), renamed);
+            switch (axis.kind()) {
+                case YEAR -> { } // made of years and breaks
+                case GROUP -> followed.group(name, axis.members().stream().map(each -> name(each, renamed)).toList());
+                case OPTION -> followed.option(name);
+                case UPGRADE -> followed.upgrade(name);
+            }
+        }
+        for (Constraint constraint : choices.constraints()) {
+            followed.constraint(switch (constraint) {
+                case Constraint.Never never -> new Constraint.Never(named(never.expression(), renamed));
+                case Constraint.Require require -> new Constraint.Require(named(require.then(), renamed),
+                        named(require.when(), renamed));
+            });
+        }
+        return followed.build();
+    }
+
+    /** The options, upgrades, groups, members and breaks that a condition of an element names. */
     public static Set<ItemId> named(FactSheet side, Item item, Expression when) {
         Set<ItemId> named = new HashSet<>();
         if (!(when instanceof Expression.Always)) {

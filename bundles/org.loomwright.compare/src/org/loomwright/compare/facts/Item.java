@@ -45,14 +45,17 @@ public record Item(ItemId id, SortedMap<Slot, List<Stated>> facts, List<Value> n
         return value(Property.TITLE).map(Value::shown).orElse("");
     }
 
-    /** The element without which it is not there: the circuit of a wire or splice, the run of a breakout. */
+    /**
+     * The element without which it is not there: the circuit of a wire or splice, the run of a breakout, the group of a
+     * member.
+     */
     public Optional<ItemId> parent() {
         if (id.sort() == Sort.WIRE) {
             int slash = id.owner().lastIndexOf('/');
             return Optional.of(new ItemId(Sort.CIRCUIT, id.owner().substring(0, slash),
                     id.owner().substring(slash + 1)));
         }
-        return Stream.of(Property.CIRCUIT, Property.ON).flatMap(each -> value(each).stream())
+        return Stream.of(Property.CIRCUIT, Property.ON, Property.MEMBER).flatMap(each -> value(each).stream())
                 .flatMap(value -> value.mentions().stream()).findFirst();
     }
 

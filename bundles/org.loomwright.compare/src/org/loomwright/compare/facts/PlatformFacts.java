@@ -104,9 +104,13 @@ final class PlatformFacts {
         for (Platform.Group each : platform.groups()) {
             ItemBuilder group = new ItemBuilder(Sort.GROUP, owner, each.name().text(), each.span())
                     .word(Property.TITLE, each.title());
-            each.members().forEach(member -> group.put(new Slot(Property.MEMBER, Value.word(member.name().text())),
-                    Value.word(member.title().isEmpty() ? member.name().text() : member.title()),
-                    new Expression.Always(), each.span()));
+            for (Platform.Member member : each.members()) {
+                String name = member.name().text();
+                group.neighbour(Value.mention(Sort.MEMBER, owner, name));
+                sink.accept(new ItemBuilder(Sort.MEMBER, owner, name, each.span())
+                        .put(Property.MEMBER, Value.mention(Sort.GROUP, owner, each.name().text()), each.span())
+                        .word(Property.TITLE, member.title()));
+            }
             sink.accept(group);
         }
         for (Platform.Option each : platform.options()) {
@@ -123,9 +127,11 @@ final class PlatformFacts {
         }
     }
 
-    /** The words of a condition, in which the names of options, groups and breaks are names. */
+    /** The words of a condition, in which the names of options, groups, their members and breaks are names. */
     private Value choices(String words) {
         Map<String, Sort> sorts = new HashMap<>();
+        platform.groups().forEach(each -> each.members()
+                .forEach(member -> sorts.put(member.name().text(), Sort.MEMBER)));
         platform.options().forEach(each -> sorts.put(each.name().text(), Sort.OPTION));
         platform.groups().forEach(each -> sorts.put(each.name().text(), Sort.GROUP));
         platform.breaks().forEach(each -> sorts.put(each.name().text(), Sort.BREAK));

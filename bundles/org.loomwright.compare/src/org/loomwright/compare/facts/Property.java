@@ -9,7 +9,7 @@ public enum Property {
     EXISTS("for", Aspect.CONDITION, 0.5),
     SUPPLY("supply", Aspect.ELECTRICAL, 1),
     YEARS("years", Aspect.CONDITION, 1),
-    MEMBER("member", Aspect.CONDITION, 1),
+    MEMBER("member of", Aspect.CONDITION, 1),
     CHOICE_KIND("kind of choice", Aspect.CONDITION, 1),
     BREAK_YEAR("year", Aspect.CONDITION, 2),
     BREAK_ORDER("order of breaks", Aspect.CONDITION, 0),

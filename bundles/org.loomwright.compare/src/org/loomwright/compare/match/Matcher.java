@@ -25,7 +25,8 @@ import org.loomwright.compare.facts.Item;
 public final class Matcher {
 
     /** What conditions speak of, so that they are read with the new names. */
-    private static final List<Sort> CHOICES = List.of(Sort.PLATFORM, Sort.GROUP, Sort.OPTION, Sort.BREAK);
+    private static final List<Sort> CHOICES = List.of(Sort.PLATFORM, Sort.GROUP, Sort.MEMBER, Sort.OPTION,
+            Sort.BREAK);
 
     /** Wires are matched over all circuits of their harness, so that a circuit can be split. */
     private static final List<Sort> ORDER = List.of(Sort.PART, Sort.WIRING, Sort.KIT, Sort.ZONE, Sort.GROUND,

@@ -8,9 +8,14 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import org.loomwright.compare.ItemId;
 import org.loomwright.compare.Sort;
+import org.loomwright.compare.change.Labels;
 import org.loomwright.compare.facts.ChoiceNames;
+import org.loomwright.compare.facts.Item;
+import org.loomwright.compare.facts.Property;
+import org.loomwright.compare.facts.Slot;
 import org.loomwright.compare.match.Matching;
 import org.loomwright.harness.clause.ClauseLine;
+import org.loomwright.harness.link.WireView;
 
 /**
  * The three versions under the same names: what one side renamed has its new name in all of them, so that a line which
@@ -23,6 +28,7 @@ final class Unified {
 
     private final Map<Integer, Map<String, String>> names = new HashMap<>();
     private final Map<Integer, Map<String, String>> own = new HashMap<>();
+    private final Map<Integer, Map<String, String>> labels = new HashMap<>();
     private final Version version;
 
     private Unified(Version version) {
@@ -45,6 +51,9 @@ final class Unified {
             if ((renamed || alsoRenamed) && declares(before)) {
                 String name = renamed ? left.name() : right.name();
                 boolean clash = renamed && alsoRenamed && !left.name().equals(right.name());
+                if (clash && before.sort() == Sort.MEMBER) {
+                    continue; // a list takes both: what names it has to be the conflict
+                }
                 then.declare(before, clash ? before.name() : name, inBase, name);
                 one.declare(left, clash ? left.name() : name, inOurs, name);
                 other.declare(right, clash ? right.name() : name, inTheirs, name);
@@ -56,7 +65,9 @@ final class Unified {
     private void declare(ItemId id, String declared, Map<ItemId, String> mentions, String name) {
         version.facts().item(id).ifPresent(item -> {
             mentions.put(id, name);
-            own.computeIfAbsent(item.span().line(), any -> new HashMap<>()).put(id.name(), declared);
+            // members of a group are declared behind its name
+            (id.sort() == Sort.MEMBER ? names : own).computeIfAbsent(item.span().line(), any -> new HashMap<>())
+                    .put(id.name(), declared);
         });
     }
 
@@ -65,7 +76,10 @@ final class Unified {
             return version.text();
         }
         version.facts().items().values().forEach(item -> {
-            if (declares(item.id())) {
+            if (item.id().sort() == Sort.WAIVER) {
+                accepted(item, mentions);
+            }
+            if (declares(item.id()) && item.id().sort() != Sort.MEMBER) {
                 own.putIfAbsent(item.span().line(), Map.of(item.id().name(), item.id().name()));
             }
             item.facts().forEach((slot, stated) -> stated.forEach(each -> {
@@ -80,7 +94,8 @@ final class Unified {
             number++;
             Map<String, String> others = names.getOrDefault(number, Map.of());
             Map<String, String> declared = own.getOrDefault(number, Map.of());
-            text.append(others.isEmpty() && declared.isEmpty() ? line : ClauseLine.renamed(line, others, declared));
+            text.append(others.isEmpty() && declared.isEmpty() ? line : ClauseLine.renamed(line, others, declared,
+                    labels.getOrDefault(number, Map.of())));
         }
         return text.toString();
     }
@@ -88,6 +103,20 @@ final class Unified {
     /** Whether the second word of the line is the element's name: what forbids or requires may have none. */
     private static boolean declares(ItemId id) {
         return id.sort() != Sort.CONSTRAINT || !id.name().startsWith("never ") && !id.name().startsWith("require ");
+    }
+
+    /** A waiver names a wire by its label, which is made of the names of its circuit and its own. */
+    private void accepted(Item waiver, Map<ItemId, String> mentions) {
+        waiver.in(Slot.of(Property.ACCEPTS)).forEach(each -> {
+            List<ItemId> named = each.value().mentions();
+            if (named.size() > 1) {
+                ItemId element = named.getLast();
+                String name = mentions.getOrDefault(element, element.name());
+                String circuit = mentions.getOrDefault(named.get(1), named.get(1).name());
+                labels.computeIfAbsent(each.span().line(), any -> new HashMap<>()).put(Labels.name(element),
+                        element.sort() == Sort.WIRE ? WireView.label(circuit, name) : name);
+            }
+        });
     }
 
     private void note(int line, Set<ItemId> named, Map<ItemId, String> mentions) {

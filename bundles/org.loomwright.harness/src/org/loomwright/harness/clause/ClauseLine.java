@@ -37,19 +37,27 @@ public record ClauseLine(List<Clause> clauses, String brace, String rest, String
     }
 
     /**
-     * The line with other names in it. The first word, quoted texts, comments and what stands behind a colon stay.
+     * The line with other names in it. The first word, quoted texts and comments stay; so does what stands behind a
+     * colon, but for what a waiver accepts there, and where a constraint begins.
      *
-     * @param names what names of other elements become
-     * @param own   what the second word becomes, where the line declares an element; empty for a line that does not
+     * @param names    what names of other elements become
+     * @param own      what the second word becomes, where the line declares an element; empty for a line that does not
+     * @param accepted what becomes of the label of the element that a waiver accepts something of
      */
-    public static String renamed(String line, Map<String, String> names, Map<String, String> own) {
+    public static String renamed(String line, Map<String, String> names, Map<String, String> own,
+            Map<String, String> accepted) {
         LineWords.Read read = LineWords.of(line);
+        boolean isNamed = !read.words().isEmpty()
+                && Vocabulary.NAMED_BY_COLON.contains(read.words().getFirst().text());
+        boolean isWaiver = isNamed && read.words().getFirst().text().equals("waive");
         StringBuilder renamed = new StringBuilder();
         for (int i = 0; i < read.words().size(); i++) {
             LineWords.Word word = read.words().get(i);
-            boolean fixed = i == 0 || read.words().get(i - 1).text().equals(":");
-            Map<String, String> by = i == 1 && !own.isEmpty() ? own : names;
-            renamed.append(word.space()).append(fixed ? word.text() : by.getOrDefault(word.text(), word.text()));
+            boolean behind = i > 0 && read.words().get(i - 1).text().equals(":");
+            boolean begins = behind && i == 3 && isNamed;
+            Map<String, String> by = i == 0 || behind && !isWaiver && !begins || begins && isWaiver ? Map.of()
+                    : behind && !begins ? accepted : i == 1 && !own.isEmpty() ? own : names;
+            renamed.append(word.space()).append(by.getOrDefault(word.text(), word.text()));
         }
         return renamed.append(read.rest()).toString();
     }

@@ -10,6 +10,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.loomwright.compare.FactComparer;
 import org.loomwright.compare.change.Change;
+import org.loomwright.compare.change.Labels;
 import org.loomwright.harness.link.Project;
 
 /** Whatever names a renamed element follows it: nobody wants to read of each place that names it. */
@@ -20,10 +21,12 @@ class FollowedNamesTest {
                 years 1964 .. 1971
                 break early66 in 1966
                 break late66 in 1966
+                group body of saloon, coupe, van "Closed back"
                 option fan "Cooling fan"
                 option heater "Heater"
                 never heater and year < late66
                 require fan when heater and year >= early66
+                never heavy: van and heater
                 place shelf
                 place grille
                 device pump at grille when fan
@@ -33,7 +36,7 @@ class FollowedNamesTest {
                     set engine to cruise
                 }
             }
-            platform van {
+            platform truck {
                 option fan "Cooling fan"
                 place shelf
             }
@@ -46,12 +49,13 @@ class FollowedNamesTest {
             harness ours of car {
                 device K1 at shelf
                 connector J1 at shelf when heater or fan
+                connector J2 at shelf when body = coupe and year >= late66
                 circuit 7 "Feed" RD when fan and year >= late66 {
                     stands for 30 RD of works
                     wire a 18 ga from J1:1 to pump:1
                 }
             }
-            harness vans of van {
+            harness vans of truck {
                 connector J1 at shelf when fan
             }
             waive orphan-wire on ours:7a because "one"
@@ -85,7 +89,7 @@ class FollowedNamesTest {
         assertEquals(List.of("option heater of car renamed warmAir"), changes("heater", "warmAir"));
     }
 
-    /** The van has an option of that name too, which keeps it. */
+    /** The truck has an option of that name too, which keeps it. */
     @Test
     void theyFollowTheOptionOfTheirOwnPlatform() {
         assertEquals(List.of("option fan of car renamed blower"), changes(BLOWER));
@@ -138,6 +142,43 @@ class FollowedNamesTest {
             assertEquals(other ? "the choices of the platform changed; told of the new platform" : "",
                     change.felt().caveat());
         }
+    }
+
+    @Test
+    void conditionsAndConstraintsFollowAMemberOfAGroup() {
+        assertEquals(List.of("member coupe of car renamed hardtop"), changes("coupe", "hardtop"));
+        assertEquals(List.of("member van of car renamed lorry"), changes("van \"", "lorry \"", "heavy: van",
+                "heavy: lorry"));
+        assertEquals(List.of("choice body of car renamed shape"), changes("body", "shape"));
+    }
+
+    @Test
+    void aMemberThatComesOrGoesIsToldWithItsVehicles() {
+        assertEquals(List.of("member pickup of car added; pickup"), changes("saloon, coupe", "saloon, pickup, coupe"));
+        assertEquals(List.of("member saloon of car removed; saloon"), changes("saloon, coupe", "coupe"));
+        assertEquals(List.of("member van of car: title Closed back -> Box back"), changes("Closed back", "Box back"));
+    }
+
+    /** Under another name a choice is the same: nothing else is to be said of the other changes. */
+    @Test
+    void aRenamedChoiceIsNoOtherChoice() {
+        String edited = TEXT.replace("RD of works\n        wire a 18", "RD of works\n        wire a 16");
+        String another = edited.replace("heavy: van and", "heavy: (van or fan) and");
+        for (String rename : List.of("heater", "coupe", "van", "body", "late66", "car")) {
+            assertEquals(List.of("wire 7a of ours: "), caveats(edited, rename), rename);
+            assertEquals(List.of("constraint heavy of car: vehicles that can exist on one side only, counted without "
+                    + "constraints", "wire 7a of ours: the choices of the platform changed; told of the new platform"),
+                    caveats(another, rename).stream().map(each -> each.replace("othercar", "car")).toList(), rename);
+        }
+    }
+
+    /** What is said besides of changes but the rename itself. */
+    private List<String> caveats(String edited, String rename) {
+        String now = edited.replaceAll("\\b" + rename + "\\b", "other" + rename);
+        return new FactComparer().compare(sides.project(Map.of("all.loom", TEXT)), sides.project(Map.of("all.loom",
+                now))).changes().stream().filter(each -> each.kind() != Change.Kind.RENAMED)
+                .map(each -> each.item().sort().word() + " " + Labels.of(each.item()) + ": "
+                        + each.felt().caveat()).sorted().toList();
     }
 
     /** A condition that still names the old option is about another one now. */

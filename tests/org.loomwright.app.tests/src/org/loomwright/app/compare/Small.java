@@ -116,14 +116,15 @@ public final class Small {
         line(1, "years 1964 .. " + from(1969, 1972));
         line(1, "break " + name(Sort.BREAK) + " in 1966");
         line(1, "break " + name(Sort.BREAK) + " in " + from(1966, 1967));
-        line(1, "group " + name(Sort.GROUP) + " of saloon, coupe" + (random.nextBoolean() ? ", van" : ""));
-        choices.add(last(Sort.GROUP) + " = coupe");
+        line(1, "group " + name(Sort.GROUP) + " of " + name(Sort.MEMBER) + title() + ", " + name(Sort.MEMBER)
+                + (random.nextBoolean() ? ", " + name(Sort.MEMBER) : ""));
+        choices.add(last(Sort.GROUP) + " = " + all(Sort.MEMBER).get(1));
         for (int i = from(1, 2); i > 0; i--) {
             choices.add(name(Sort.OPTION));
             line(1, pick("option ", "upgrade ") + choices.getLast() + title());
         }
         line(1, "never " + name(Sort.CONSTRAINT) + ": " + choices.get(1) + " and year < " + from(1965, 1968));
-        line(1, "require " + choices.get(1) + " when coupe and year >= " + any(Sort.BREAK));
+        line(1, "require " + choices.get(1) + " when " + all(Sort.MEMBER).get(1) + " and year >= " + any(Sort.BREAK));
         for (int i = 0; i < 2; i++) {
             line(1, "zone " + name(Sort.ZONE) + title() + " ambient " + from(4, 9) + "0 C " + pick("wet", "dry"));
         }

@@ -219,6 +219,63 @@ class MergeTest {
     }
 
     @Test
+    void conditionsOfTheOtherSideFollowARenamedMemberOfAGroup() {
+        String base = """
+                platform car {
+                    group body of saloon, coupe
+                    option fan "Fan"
+                    never tall: coupe and fan
+                    place shelf
+                }
+                harness ours of car {
+                    connector J1 at shelf when coupe
+                }
+                """;
+        String renamed = base.replace("coupe", "hardtop");
+        String more = edited(base, "saloon, coupe", "saloon, coupe, van", "when coupe\n", "when coupe or fan\n"
+                + "    connector J3 at shelf when body = coupe\n");
+        String both = more.replace("coupe", "hardtop");
+        assertEquals(both, merging.merge(base, renamed, more).text());
+        assertEquals(both, merging.merge(base, more, renamed).text());
+        Merged torn = merging.merge(base, renamed, base.replace("coupe", "fastback"));
+        assertEquals(List.of("never tall of platform car: says : hardtop and fan in ours, : fastback and fan in "
+                + "theirs; was : coupe and fan", "connector J1 of harness ours: when hardtop in ours, fastback in "
+                + "theirs; was coupe"), torn.conflicts().stream().map(MergeConflict::words).toList());
+    }
+
+    private static final String WAIVED = """
+            platform car {
+                place shelf
+            }
+            harness front of car {
+                connector J1 at shelf
+                circuit 7 "Feed" RD {
+                    wire a 18 ga from J1:1 to J1:2
+                    wire b 18 ga from J1:3 to J1:4
+                }
+            }
+            waive orphan-wire on front:7a because "one"
+            waive known: orphan-wire on front:7b because "two"
+            """;
+
+    /** A wire's label is made of two names; a line that the other side changed or added has the new one. */
+    @Test
+    void waiversOfTheOtherSideFollowARenamedWire() {
+        String more = edited(WAIVED, "7a because \"one\"", "7a because \"one as well\"",
+                "because \"two\"\n", "because \"two\" until 2031-01-01\n"
+                        + "waive excess-slack on front:7a because \"x\"\n");
+        for (String[] rename : new String[][] {{"wire a", "wire feed", "7a", "7feed"},
+            {"circuit 7", "circuit 8", "7a", "8a", "7b", "8b"}, {"circuit 7", "circuit F", "7a", "F_a", "7b", "F_b"},
+            {"circuit 7 \"Feed\"", "circuit F \"Feed\"", "wire a", "wire feed", "7a", "F_feed", "7b", "F_b"},
+            {"J1", "J2"}, {"front", "bow"}}) {
+            String renamed = edited(WAIVED, rename);
+            String both = edited(more, rename);
+            assertEquals(both, merging.merge(WAIVED, renamed, more).text());
+            assertEquals(both, merging.merge(WAIVED, more, renamed).text());
+        }
+    }
+
+    @Test
     void aFileWithoutALastLineEndIsMerged() {
         String base = "platform p {\n    years 1964 .. 1971\n}";
         assertEquals("platform p {\n    years 1964 .. 1972\n}\nzone z\n", merging.merge(base, base + "\nzone z\n",

@@ -50,7 +50,20 @@ class ClauseLineTest {
     @Test
     void namesAreChangedWhereTheyAreNames() {
         assertEquals("wire J1 18 ga from K9:J1 to H1:1 legend \"J1\"  // J1\n", ClauseLine.renamed(
-                "wire J1 18 ga from J1:J1 to H1:1 legend \"J1\"  // J1\n", Map.of("J1", "K9"), Map.of("J1", "J1")));
+                "wire J1 18 ga from J1:J1 to H1:1 legend \"J1\"  // J1\n", Map.of("J1", "K9"), Map.of("J1", "J1"),
+                Map.of("J1", "X")));
+    }
+
+    @Test
+    void whatWaiversAcceptAndConstraintsSayBehindTheirNamesIsChanged() {
+        assertEquals("never J1: K9 and fan\n", ClauseLine.renamed("never J1: J1 and fan\n", Map.of("J1", "K9"),
+                Map.of("J1", "J1"), Map.of()));
+        assertEquals("waive J1: J1 on front:7b because \"J1\"\n", ClauseLine.renamed(
+                "waive J1: J1 on front:J1 because \"J1\"\n", Map.of("J1", "K9"), Map.of("J1", "J1"),
+                Map.of("J1", "7b")));
+        assertEquals("waive J1 on bow:7b because \"J1\"\n", ClauseLine.renamed(
+                "waive J1 on front:J1 because \"J1\"\n", Map.of("front", "bow"), Map.of("x", "x"),
+                Map.of("J1", "7b")));
     }
 
     /** Whatever stands in a line, taking it apart and putting it together changes nothing. */
