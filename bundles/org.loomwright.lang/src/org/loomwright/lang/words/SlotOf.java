@@ -11,7 +11,7 @@ import org.eclipse.xtext.EnumLiteralDeclaration;
 import org.eclipse.xtext.GrammarUtil;
 import org.eclipse.xtext.Keyword;
 import org.eclipse.xtext.RuleCall;
-import org.loomwright.lang.words.LineWords.Frame;
+import org.loomwright.lang.lines.GrammarSearch.Frame;
 import org.loomwright.lang.words.Slot.Sort;
 
 /** Tells from the grammar what a word is that an element of it reads. */
