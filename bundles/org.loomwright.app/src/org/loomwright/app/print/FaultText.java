@@ -61,10 +61,11 @@ final class FaultText {
             if (asked(point, each.piece(), circuit) && rows.size() < MOST) {
                 heads.add(label(each.piece()));
                 rows.add(List.of(Figure.of(Math.abs(point.amps(each.piece())), 2), Figure.of(each.now() * 1000, 0),
-                        Figure.of(each.ohms() * 1000, 1)));
+                        Figure.of(each.ohms() * 1000, 1), each.piece().rating() <= 0 ? "not stated"
+                                : each.hot().isPresent() ? Figure.of(each.hot().getAsDouble() * 1000, 1) : "never"));
             }
         }
-        table(heads, List.of("A", "loses mV", "loses 100 mV at mohm"), rows, out);
+        table(heads, List.of("A", "loses mV", "loses 100 mV at mohm", "passes its rating at mohm"), rows, out);
     }
 
     private static boolean asked(OperatingPoint point, Piece piece, String circuit) {

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.loomwright.condition.Condition;
@@ -31,7 +32,8 @@ import org.loomwright.electric.thermal.Ratings;
 
 /**
  * What follows when one thing fails in one vehicle and mode. Each failure is one network of its own; wires stay at the
- * temperature that is stated. For one thread; as many solves as there are things that can fail, eight for each contact.
+ * temperature that is stated. For one thread; as many solves as there are things that can fail, eight for each contact
+ * and up to twelve more for one that has a rating.
  *
  * @param opened what happens when a ground, a strap or a protective device opens; only what changes something
  * @param shorts a dead short at the far end of each wire that is fed
@@ -43,6 +45,7 @@ public record FaultStudy(List<Opened> opened, List<Shorted> shorts, List<Worn> w
     public static final double BAD_CONTACT = 0.1;
     private static final double DEAD_SHORT = 1e-3;
     private static final int ROUNDS = 8;
+    private static final int HEATINGS = 12;
 
     /**
      * Something that opens.
@@ -90,8 +93,20 @@ public record FaultStudy(List<Opened> opened, List<Shorted> shorts, List<Worn> w
      * @param piece the contact
      * @param ohms  the resistance in ohm at which it loses 0.1 V
      * @param now   the voltage in V that it loses in good order
+     * @param hot   the least resistance in ohm at which it passes its rating, that is, gives off more heat than in good
+     *              order at its rated current; empty where no rating is stated, and where no resistance comes to that
      */
-    public record Worn(Piece piece, double ohms, double now) {
+    public record Worn(Piece piece, double ohms, double now, OptionalDouble hot) {
+
+        /** Returns the lesser of the two resistances in ohm: the one at which it is bad. */
+        public double bad() {
+            return Math.min(ohms, hot.orElse(ohms));
+        }
+
+        /** Returns whether it passes its rating before it loses 0.1 V. */
+        public boolean byRating() {
+            return hot.isPresent() && hot.getAsDouble() < ohms;
+        }
     }
 
     public FaultStudy {
@@ -214,7 +229,7 @@ public record FaultStudy(List<Opened> opened, List<Shorted> shorts, List<Worn> w
                     worn(piece, fixed.ohms(), good).ifPresent(all::add);
                 }
             }
-            all.sort(Comparator.comparingDouble(Worn::ohms).thenComparing(each -> each.piece().index()));
+            all.sort(Comparator.comparingDouble(Worn::bad).thenComparing(each -> each.piece().index()));
             return all;
         }
 
@@ -234,7 +249,42 @@ public record FaultStudy(List<Opened> opened, List<Shorted> shorts, List<Worn> w
                 }
                 wanted = next;
             }
-            return Optional.of(new Worn(piece, wanted, now));
+            return Optional.of(new Worn(piece, wanted, now, hot(piece, ohms, good)));
+        }
+
+        /**
+         * The least resistance R at which I(R)² R is the heat of the rated current in good order. What is asked for is
+         * where P / I(R)² - R falls to zero; that is convex, so that secants come to the first such R from below, and
+         * there is none when a secant no longer falls.
+         */
+        private OptionalDouble hot(Piece piece, double ohms, OperatingPoint good) {
+            double watts = piece.rating() * piece.rating() * ohms;
+            double amps = Math.abs(good.amps(piece));
+            if (watts <= 0 || amps >= piece.rating()) {
+                return watts <= 0 ? OptionalDouble.empty() : OptionalDouble.of(ohms);
+            }
+            double before = ohms;
+            double beyond = watts / (amps * amps) - ohms;
+            double at = ohms + beyond;
+            for (int i = 0; i < HEATINGS; i++) {
+                OperatingPoint bad = solve(warm, mode, Alteration.resist(piece.index(), at - ohms));
+                amps = Math.abs(bad.amps(piece));
+                if (!bad.solved() || amps < 1e-6) {
+                    return OptionalDouble.empty();
+                }
+                double left = watts / (amps * amps) - at;
+                if (Math.abs(left) < 1e-7 * at) {
+                    return OptionalDouble.of(at);
+                }
+                double slope = (left - beyond) / (at - before);
+                if (slope >= 0) {
+                    return OptionalDouble.empty();
+                }
+                before = at;
+                beyond = left;
+                at -= left / slope;
+            }
+            return OptionalDouble.empty();
         }
     }
 }

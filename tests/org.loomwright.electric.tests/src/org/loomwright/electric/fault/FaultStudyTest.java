@@ -5,10 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.loomwright.app.BadCall;
@@ -16,6 +20,7 @@ import org.loomwright.condition.Condition;
 import org.loomwright.electric.Example;
 import org.loomwright.electric.ampacity.Ampacity;
 import org.loomwright.electric.mode.Mode;
+import org.loomwright.electric.network.Model;
 import org.loomwright.electric.network.Piece;
 import org.loomwright.electric.network.Schematic;
 import org.loomwright.electric.point.Alteration;
@@ -102,4 +107,104 @@ class FaultStudyTest {
             }
         }
     }
+
+    /** What is found is put into the network, and the contact then is as hot as it is in good order at its rating. */
+    @Test
+    void aContactWithTheResistanceFoundIsAsHotAsAtItsRating() throws BadCall {
+        Case each = sneak();
+        PointSolver solver = new PointSolver(each.schematic(), Optional.empty(), 50);
+        int hot = 0;
+        for (FaultStudy.Worn worn : each.study().worn()) {
+            Piece piece = worn.piece();
+            if (worn.hot().isPresent()) {
+                double good = ((Model.Fixed) piece.model()).ohms();
+                OperatingPoint bad = solver.solve(each.vehicle(), each.schematic().holding(each.vehicle()),
+                        each.mode(), Alteration.resist(piece.index(), worn.hot().getAsDouble() - good));
+                double amps = bad.amps(piece);
+                assertEquals(piece.rating() * piece.rating() * good, amps * amps * worn.hot().getAsDouble(), 1e-5,
+                        piece.subject().label());
+                hot++;
+            } else {
+                assertTrue(piece.rating() <= 0, piece.subject().label());
+            }
+        }
+        assertTrue(hot > 0, "a contact of this example states a rating");
+        for (int i = 1; i < each.study().worn().size(); i++) {
+            assertTrue(each.study().worn().get(i - 1).bad() <= each.study().worn().get(i).bad());
+        }
+    }
+
+    /**
+     * A switch before one heating element, by Ohm's law: with E, R0 and the rest r of the loop, I = E / (r + R), and
+     * I² R = P is the quadratic R² + (2 r - E² / P) R + r² = 0, whose lesser root is wanted. With a rating so high that
+     * E² < 4 r P no resistance gives that heat.
+     */
+    @Tag("outside")
+    @ParameterizedTest
+    @CsvSource({"6, true", "10, true", "17, true", "19, false"})
+    void theResistanceAtWhichASwitchPassesItsRatingIsTheRootOfAQuadratic(double rating, boolean comes,
+            @TempDir Path folder) throws BadCall, IOException {
+        Files.writeString(folder.resolve("loop.loom"), LOOP.replace("RATING", Double.toString(rating)));
+        Project project = Example.at(folder);
+        Schematic schematic = Schematic.of(project).getFirst();
+        Condition vehicle = Example.vehicle(project.platforms().get("loop"), "1966");
+        Mode mode = schematic.mode("on").orElseThrow();
+        OperatingPoint good = new PointSolver(schematic, Optional.empty(), 50).solve(vehicle, mode);
+        FaultStudy.Worn worn = FaultStudy.of(schematic, vehicle, mode, new Ratings(schematic, Ampacity.cfr())).worn()
+                .stream().filter(each -> each.piece().subject().element().equals("sw")).findFirst().orElseThrow();
+        double amps = good.amps(worn.piece());
+        double rest = 12.6 / Math.abs(amps) - 0.05;
+        double watts = rating * rating * 0.05;
+        double half = 12.6 * 12.6 / watts / 2 - rest;
+        assertEquals(comes, half * half >= rest * rest && half > 0, "the case is what its row says");
+        assertEquals(comes, worn.hot().isPresent());
+        if (comes) {
+            assertEquals(half - Math.sqrt(half * half - rest * rest), worn.hot().getAsDouble(), 1e-6);
+            assertEquals(worn.hot().getAsDouble() < worn.ohms(), worn.byRating());
+        }
+    }
+
+    private static final String LOOP = """
+            platform loop "Loop" {
+                supply 12 V negative ground
+                years 1966 .. 1966
+                zone bay "Bay" ambient 30 C dry
+                place board in bay
+                ground body
+                device battery "Battery" is battery at board on body
+                device sw "Switch" is pull at board
+                device heater "Heater" is heater at board on body
+                mode on "On" {
+                    set engine to stopped
+                    set sw to on
+                }
+            }
+            catalogue parts {
+                source battery "Battery" {
+                    type battery
+                    voltage 12.6 V
+                    resistance 8 mohm
+                    polarity plus
+                    pins plus, minus
+                }
+                switch pull "Switch" {
+                    rating RATING A
+                    pins line, load
+                    states off, on
+                    joins line to load through 50 mohm while on
+                }
+                load heater "Heater" {
+                    voltage 12 V
+                    resistance 2.4 ohm
+                    pins 1
+                }
+            }
+            drawing sheet of loop {
+                datum board
+                circuit 1 "Heater" RD {
+                    wire a 4 mm2 from battery:plus to sw:line length 100 mm
+                    wire b 4 mm2 from sw:load to heater:1 length 100 mm
+                }
+            }
+            """;
 }

@@ -4,6 +4,7 @@ package org.loomwright.electric.survey;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import org.loomwright.app.BadCall;
@@ -26,15 +27,22 @@ final class SurveyBenchmark {
         System.out.printf(Locale.ROOT, "%,d vehicles, %d wires, %d modes%n", schematic.fitment().domain().count(),
                 wires, modes.size());
         for (int threads : new int[] {2, 2, 1}) {
+            Duration before = processor();
             long start = System.nanoTime();
             BlockSurvey survey = BlockSurvey.of(schematic, modes, Inspectors.all(), Survey.MOST, threads,
                     Cancel.NEVER);
             double seconds = (System.nanoTime() - start) / 1e9;
-            System.out.printf(Locale.ROOT, "%d threads %.1f s: %,d blocks, %,d assignments, %,d networks solved;"
-                    + " %d faults, %d of them exact, %d modes bounded%n", threads, seconds, survey.blocks(),
+            System.out.printf(Locale.ROOT, "%d threads %.1f s (%.1f s of processors): %,d blocks, %,d assignments, %,d networks solved;"
+                    + " %d faults, %d of them exact, %d modes bounded%n", threads, seconds,
+                    processor().minus(before).toMillis() / 1e3, survey.blocks(),
                     survey.survey().assignments(), survey.survey().solves(), survey.survey().found().size(),
                     survey.survey().found().stream().filter(Survey.Found::exact).count(),
                     survey.survey().bounded().size());
         }
+    }
+
+    /** What this process has taken of all processors, its compiler and collector included. */
+    private static Duration processor() {
+        return ProcessHandle.current().info().totalCpuDuration().orElse(Duration.ZERO);
     }
 }
