@@ -26,6 +26,7 @@ import org.loomwright.ide.outline.OutlineItem;
 import org.loomwright.ide.project.Moment;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.Unit;
+import org.loomwright.rules.Finding;
 
 /**
  * Every question that can be asked about a file, in one place. Files are named as in the project; places are offsets in
@@ -48,7 +49,12 @@ public final class Services {
 
     /** What is known about the word at a place. */
     public static Optional<Hover> hover(Moment moment, String file, int offset, Cancel cancel) {
-        return Hovers.at(moment, file, offset, cancel);
+        return hover(moment, file, offset, Shown.USUAL, cancel);
+    }
+
+    /** The same as somebody likes to see it. */
+    public static Optional<Hover> hover(Moment moment, String file, int offset, Shown shown, Cancel cancel) {
+        return Hovers.at(moment, file, offset, shown, cancel);
     }
 
     /** Where what the word names is declared. */
@@ -114,6 +120,11 @@ public final class Services {
     /** What can be done about the findings of a stretch. */
     public static List<Action> actions(Moment moment, String file, int from, int to) {
         return Actions.at(moment, file, from, to);
+    }
+
+    /** What can be done about a finding. */
+    public static List<Action> actions(Moment moment, Finding finding) {
+        return Actions.of(moment, finding);
     }
 
     /** All changes of a file that leave no doubt, as one. */

@@ -31,6 +31,9 @@ class ActionsTest {
         Action accept = Services.actions(bench.checked(), file, finding.place().span().offset(),
                 finding.place().span().end()).stream().filter(action -> action.title().startsWith("accept"))
                 .findFirst().orElseThrow();
+        assertTrue(accept.accepts());
+        assertEquals(List.of(accept), Services.actions(bench.checked(), finding).stream().filter(Action::accepts)
+                .toList());
         Bench after = Bench.of(file, bench.edited(file, accept.edits()));
         assertEquals(List.of(), after.checked().findings().stream().filter(Finding::counts).map(Finding::sentence)
                 .toList());

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.loomwright.ide.hover.Hover;
 import org.loomwright.quantity.Cancel;
+import org.loomwright.quantity.Unit;
 
 /** What is told of a word is what was computed. */
 class HoverTest {
@@ -60,6 +61,22 @@ class HoverTest {
         assertTrue(row.contains("25 A for 14 AWG, 80 C"), row);
         assertTrue(row.contains("x 0.50 (7-24 wires)"), row);
         assertTrue(row.contains("33 CFR 183.425 Table 5"), row);
+    }
+
+    @Test
+    void lengthsAndTablesAreShownAsLiked() {
+        String file = "front-harness.loom";
+        Shown liked = new Shown(Unit.IN, true);
+        String fit = Services.hover(ORRIN.moment(), file, ORRIN.offset(file, "branch bHeadL", 8), liked, Cancel.NEVER)
+                .orElseThrow().text();
+        assertTrue(fit.contains("fits, margin 0.44 in, excess 2.82 in"), fit);
+        int wire = ORRIN.offset(file, "wire a 10 ga from K1:87", 5);
+        String both = Services.hover(ORRIN.moment(), file, wire, liked, Cancel.NEVER).orElseThrow().text();
+        assertTrue(both.contains("33 CFR 183.425 Table 5"), both);
+        assertTrue(both.contains("may carry: for comparison ") && both.contains("FAA AC 43.13-1B Table 11-9"), both);
+        String judged = Services.hover(ORRIN.moment(), file, wire, Cancel.NEVER).orElseThrow().text();
+        assertEquals(both.lines().filter(each -> !each.contains("for comparison"))
+                .map(each -> each.replaceFirst(" \\([0-9.]+ in\\)", "")).toList(), judged.lines().toList());
     }
 
     @Test

@@ -5,54 +5,82 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
-import java.util.List;
+import java.util.Arrays;
 import java.util.Map;
-import java.util.TreeMap;
-import java.util.TreeSet;
-import java.util.regex.Pattern;
-import org.eclipse.jface.text.templates.Template;
+import java.util.Optional;
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IProject;
+import org.eclipse.core.runtime.NullProgressMonitor;
+import org.eclipse.jface.text.Document;
+import org.eclipse.jface.text.templates.TemplateBuffer;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.ui.texteditor.ITextEditor;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.loomwright.harness.Problem;
-import org.loomwright.lang.Keywords;
+import org.loomwright.ide.Services;
+import org.loomwright.ide.complete.Templates;
+import org.loomwright.ide.project.Moment;
 import org.loomwright.workbench.editor.LoomTemplates;
+import org.loomwright.workbench.truth.ProjectRoom;
 
-/** Every template is text of the language once its gaps are filled, and each kind of block has one. */
+/** The templates of the language services in the editor; that each of them reads is tested there. */
 class TemplatesTest {
 
-    private static final Pattern GAP = Pattern.compile("\\$\\{([a-zA-Z0-9]+)}");
-    private static final Map<String, String> FILLED = Map.of("cursor", "", "rule", "no-protection", "first", "1964",
-            "last", "1967", "colour", "BK");
-    private static final List<String> FIGURES = List.of("station", "length", "size", "number", "temperature",
-            "diameter", "rating", "voltage", "power", "ohms");
-    private static final Map<String, List<String>> WITHIN = Map.of(
-            "catalogue c {\n%s\n}\n", List.of("cable", "fuse", "lamp", "switch"),
-            "platform p {\n%s\n}\n", List.of("zone", "place", "group", "option", "upgrade", "never", "mode", "device"),
-            "harness h of p {\n%s\n}\n", List.of("trunk", "branch", "connector", "circuit", "stud"),
-            "harness h of p {\ncircuit 1 {\n%s\n}\n}\n", List.of("wire", "splice"));
+    private static final String FILE = "templates.loom";
+    private static final String TEXT = "platform p {\n    \n}\n\ndrawing d of p {\n    \n    circuit 1 {\n        \n"
+            + "    }\n}\n";
 
-    @Test
-    void eachIsReadWithoutAProblem() {
-        Map<String, List<String>> wrong = new TreeMap<>();
-        for (Template each : LoomTemplates.all()) {
-            String text = GAP.matcher(each.getPattern()).replaceAll(gap -> FIGURES.contains(gap.group(1)) ? "12"
-                    : FILLED.getOrDefault(gap.group(1), "x1"));
-            String around = WITHIN.entrySet().stream().filter(entry -> entry.getValue().contains(each.getName()))
-                    .map(Map.Entry::getKey).findFirst().orElse("%s\n");
-            String source = String.format(around, text);
-            List<String> problems = Shared.rooms().reader().read("a.loom", source.getBytes(StandardCharsets.UTF_8))
-                    .problems().stream().map(Problem::message).toList();
-            if (!problems.isEmpty()) {
-                wrong.put(source, problems);
-            }
-        }
-        assertEquals(Map.of(), wrong);
+    private final Desk desk = new Desk();
+    private final Hand hand = desk.hand();
+
+    @AfterEach
+    void leaveNothingOpen() {
+        desk.closeAll();
     }
 
     @Test
-    void whatStandsOutsideBlocksHasOne() {
-        TreeSet<String> missing = new TreeSet<>(Keywords.BLOCKS);
-        LoomTemplates.all().forEach(each -> missing.remove(each.getName()));
-        assertEquals(new TreeSet<>(), missing);
-        assertTrue(LoomTemplates.all().size() > 20);
+    void eachIsFilledInAsTheServicesSay() throws Exception {
+        IProject project = desk.empty("Gaps");
+        ProjectRoom room = Shared.rooms().room(project).orElseThrow();
+        room.take(Map.of(FILE, Optional.of(TEXT.getBytes(StandardCharsets.UTF_8))), new NullProgressMonitor());
+        Moment moment = room.moment();
+        int seen = 0;
+        for (int at = 0; at <= TEXT.length(); at++) {
+            for (Templates.Fitting each : Services.templates(moment, FILE, at)) {
+                if (each.where().length() > 0) {
+                    continue;
+                }
+                TemplateBuffer filled = LoomTemplates.context(new Document(TEXT), each.where()).evaluate(
+                        LoomTemplates.template(each.template(), "  "));
+                assertEquals(each.template().text().replace("\n", "\n  "), filled.getString());
+                seen++;
+            }
+        }
+        assertTrue(seen > 50, seen + " templates");
+    }
+
+    @Test
+    void oneIsChosenAndItsFieldsAreFilledIn() throws Exception {
+        IProject project = desk.empty("Filling");
+        IFile file = project.getFile(FILE);
+        file.create(TEXT.getBytes(StandardCharsets.UTF_8), true, false, null);
+        ITextEditor editor = desk.open(file);
+        StyledText text = desk.text(editor);
+        hand.tell(() -> {
+            editor.setFocus();
+            editor.selectAndReveal(TEXT.indexOf("    \n    circuit") + 4, 0);
+        });
+        hand.type("trunk");
+        hand.press(SWT.CTRL, ' ');
+        hand.until("the word and its template are offered", () -> Arrays.stream(hand.display().getShells())
+                .flatMap(shell -> Hand.control(shell, Table.class, table -> table.getItemCount() == 2).stream())
+                .findFirst().isPresent());
+        hand.press(0, SWT.ARROW_DOWN);
+        hand.press(0, SWT.CR);
+        hand.until("the template stands in the text", () -> text.getText().contains("    trunk name {"));
+        hand.type("main");
+        hand.until("its first field is filled in", () -> text.getText().contains("    trunk main {"));
     }
 }

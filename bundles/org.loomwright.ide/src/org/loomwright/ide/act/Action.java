@@ -19,4 +19,9 @@ public record Action(String title, List<TextEdit> edits, Optional<Finding> findi
     public Action {
         edits = List.copyOf(edits);
     }
+
+    /** Whether it mends nothing but accepts the finding: none of the finding's own changes. */
+    public boolean accepts() {
+        return finding.filter(of -> of.fixes().stream().noneMatch(fix -> fix.edits().equals(edits))).isPresent();
+    }
 }

@@ -26,18 +26,22 @@ public final class Actions {
         List<Action> actions = new ArrayList<>();
         List<Finding> here = moment.findings(file).stream().filter(Finding::counts)
                 .filter(finding -> touches(finding.place().span(), from, to)).limit(MOST).toList();
-        for (Finding finding : here) {
-            for (Finding.Fix fix : finding.fixes()) {
-                if (!fix.edits().isEmpty() && isOwn(moment, fix)) {
-                    actions.add(new Action(title(finding, fix, moment), fix.edits(), Optional.of(finding),
-                            fix.certain()));
-                }
-            }
-        }
-        for (Finding finding : here) {
-            Acceptance.of(moment, finding).ifPresent(actions::add);
-        }
+        here.forEach(finding -> actions.addAll(fixes(moment, finding)));
+        here.forEach(finding -> Acceptance.of(moment, finding).ifPresent(actions::add));
         return List.copyOf(actions);
+    }
+
+    /** The same for one finding. */
+    public static List<Action> of(Moment moment, Finding finding) {
+        List<Action> actions = new ArrayList<>(fixes(moment, finding));
+        Acceptance.of(moment, finding).ifPresent(actions::add);
+        return List.copyOf(actions);
+    }
+
+    private static List<Action> fixes(Moment moment, Finding finding) {
+        return finding.fixes().stream().filter(fix -> !fix.edits().isEmpty() && isOwn(moment, fix))
+                .map(fix -> new Action(title(finding, fix, moment), fix.edits(), Optional.of(finding),
+                        fix.certain())).toList();
     }
 
     /** All fixes of a file that leave no doubt and do not touch each other, as one change; empty when there is none. */

@@ -18,6 +18,7 @@ import org.loomwright.harness.link.DeviceView;
 import org.loomwright.harness.link.Node;
 import org.loomwright.harness.link.WireView;
 import org.loomwright.harness.link.WiringView;
+import org.loomwright.ide.Shown;
 import org.loomwright.ide.hover.Hover.Row;
 import org.loomwright.ide.names.Symbol;
 import org.loomwright.ide.project.Moment;
@@ -31,10 +32,10 @@ final class HarnessHover {
     private HarnessHover() {
     }
 
-    static String describe(Moment moment, Symbol symbol, List<Row> rows, Cancel cancel) {
+    static String describe(Moment moment, Symbol symbol, List<Row> rows, Shown shown, Cancel cancel) {
         Optional<WiringView> view = moment.project().wiring(symbol.owner());
         if (view.isEmpty()) {
-            return symbol.kind() == Symbol.Kind.DEVICE ? PlatformHover.describe(moment, symbol, rows, cancel)
+            return symbol.kind() == Symbol.Kind.DEVICE ? PlatformHover.describe(moment, symbol, rows, shown, cancel)
                     : symbol.words();
         }
         WiringView found = view.get();
@@ -49,11 +50,14 @@ final class HarnessHover {
                 yield words;
             }
             case CIRCUIT -> circuit(found, name, rows);
-            case RUN -> found.run(name).map(run -> run(moment, found, run, rows, cancel)).orElse("");
-            case BREAKOUT -> breakout(moment, found, name, rows, cancel);
+            case RUN -> found.run(name).map(run -> run(moment, found, run, rows, shown, cancel)).orElse("");
+            case BREAKOUT -> breakout(moment, found, name, rows, shown, cancel);
             default -> placed(found, name, rows);
         };
-        return symbol.words() + (title.isEmpty() ? "" : ", " + title);
+        String sort = found.run(name).filter(run -> symbol.kind() == Symbol.Kind.RUN).map(run ->
+                run.kind() == Run.Kind.TRUNK ? "trunk" : "branch").orElse(symbol.kind().words());
+        return sort + symbol.words().substring(symbol.kind().words().length()) + (title.isEmpty() ? ""
+                : ", " + title);
     }
 
     private static String connector(WiringView view, ConnectorView connector, List<Row> rows) {
@@ -167,7 +171,7 @@ final class HarnessHover {
                 .distinct().toList());
     }
 
-    private static String run(Moment moment, WiringView view, Run run, List<Row> rows, Cancel cancel) {
+    private static String run(Moment moment, WiringView view, Run run, List<Row> rows, Shown shown, Cancel cancel) {
         run.from().ifPresent(from -> rows.add(new Row("from", from.text())));
         run.to().ifPresent(to -> rows.add(new Row("to", place(view, to))));
         run.length().ifPresent(length -> rows.add(new Row("length", measure(length))));
@@ -175,13 +179,15 @@ final class HarnessHover {
             rows.add(new Row("breakouts", String.join(", ", run.breakouts().stream().map(each -> each.name().text())
                     .toList())));
         }
-        run.to().ifPresent(to -> FitRows.of(moment, view, to.text(), run.name().text(), cancel).forEach(rows::add));
+        run.to().ifPresent(to -> FitRows.of(moment, view, to.text(), run.name().text(), shown, cancel)
+                .forEach(rows::add));
         rows.add(new Row("vehicles", Vehicles.of(view.platform().vehicles().resolve(run.when()).condition()
                 .and(view.when()))));
         return "";
     }
 
-    private static String breakout(Moment moment, WiringView view, String name, List<Row> rows, Cancel cancel) {
+    private static String breakout(Moment moment, WiringView view, String name, List<Row> rows, Shown shown,
+            Cancel cancel) {
         for (Run run : view.wiring().runs()) {
             for (Run.Breakout breakout : run.breakouts()) {
                 if (breakout.name().text().equals(name)) {
@@ -195,7 +201,7 @@ final class HarnessHover {
                 .filter(run -> run.from().map(Ref::text).filter(name::equals).isPresent())
                 .map(run -> run.name().text()).toList();
         rows.add(new Row("branches", branches.isEmpty() ? "none" : String.join(", ", branches)));
-        FitRows.ofBreakout(moment, view, name, cancel).forEach(rows::add);
+        FitRows.ofBreakout(moment, view, name, shown, cancel).forEach(rows::add);
         return "";
     }
 

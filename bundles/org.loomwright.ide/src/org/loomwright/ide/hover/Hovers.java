@@ -9,6 +9,7 @@ import org.loomwright.condition.TooManyCombinations;
 import org.loomwright.harness.Limit;
 import org.loomwright.harness.Span;
 import org.loomwright.harness.link.PlatformView;
+import org.loomwright.ide.Shown;
 import org.loomwright.ide.hover.Hover.Row;
 import org.loomwright.ide.names.Around;
 import org.loomwright.ide.names.Names.Named;
@@ -30,7 +31,7 @@ public final class Hovers {
     }
 
     /** What is known; empty where there is nothing to say. */
-    public static Optional<Hover> at(Moment moment, String file, int offset, Cancel cancel) {
+    public static Optional<Hover> at(Moment moment, String file, int offset, Shown shown, Cancel cancel) {
         WordLines lines = moment.words(file);
         Optional<Word> word = lines.wordAt(offset);
         Optional<Line> line = lines.lineAt(offset);
@@ -42,7 +43,7 @@ public final class Hovers {
         List<Row> rows = new ArrayList<>();
         if (named.isPresent()) {
             Symbol symbol = named.get().symbol();
-            String title = describe(moment, symbol, rows, cancel);
+            String title = describe(moment, symbol, rows, shown, cancel);
             if (word.get().slot().target().equals("Choice") || word.get().slot().target().equals("Member")) {
                 condition(moment, lines, line.get(), rows);
             }
@@ -50,7 +51,7 @@ public final class Hovers {
         }
         if (word.get().slot().sort() == Sort.KEYWORD && word.get().equals(line.get().words().getFirst())) {
             Optional<Word> name = line.get().name();
-            Optional<Hover> ofName = name.flatMap(each -> at(moment, file, each.offset(), cancel))
+            Optional<Hover> ofName = name.flatMap(each -> at(moment, file, each.offset(), shown, cancel))
                     .map(hover -> new Hover(where, hover.title(), hover.rows()));
             return ofName.isPresent() ? ofName : Constructs.of(line.get().rule()).map(construct -> new Hover(where,
                     construct.meaning(), List.of(new Row("", construct.form()))));
@@ -89,17 +90,18 @@ public final class Hovers {
         return when.and(whole);
     }
 
-    private static String describe(Moment moment, Symbol symbol, List<Row> rows, Cancel cancel) {
+    private static String describe(Moment moment, Symbol symbol, List<Row> rows, Shown shown,
+            Cancel cancel) {
         return switch (symbol.kind()) {
-            case WIRE -> WireHover.describe(moment, symbol, rows);
+            case WIRE -> WireHover.describe(moment, symbol, rows, shown);
             case PART -> PartHover.describe(moment, symbol.name(), rows);
             case PIN -> PartHover.pin(moment, symbol, rows);
             case CONNECTOR, SPLICE, STUD, DEVICE, CIRCUIT, RUN, BREAKOUT, PLACED ->
-                    HarnessHover.describe(moment, symbol, rows, cancel);
+                    HarnessHover.describe(moment, symbol, rows, shown, cancel);
             case DRAWING, HARNESS, KIT, PRACTICE, CATALOGUE -> WholeHover.describe(moment, symbol, rows, cancel);
             case RULE -> rule(symbol, rows);
             case LIMIT -> limit(symbol, rows);
-            default -> PlatformHover.describe(moment, symbol, rows, cancel);
+            default -> PlatformHover.describe(moment, symbol, rows, shown, cancel);
         };
     }
 

@@ -13,6 +13,7 @@ import org.loomwright.harness.Ref;
 import org.loomwright.harness.Run;
 import org.loomwright.harness.link.PlatformView;
 import org.loomwright.harness.link.WiringView;
+import org.loomwright.ide.Shown;
 import org.loomwright.ide.hover.Hover.Row;
 import org.loomwright.ide.names.Symbol;
 import org.loomwright.ide.project.Moment;
@@ -24,7 +25,7 @@ final class PlatformHover {
     private PlatformHover() {
     }
 
-    static String describe(Moment moment, Symbol symbol, List<Row> rows, Cancel cancel) {
+    static String describe(Moment moment, Symbol symbol, List<Row> rows, Shown shown, Cancel cancel) {
         String owner = symbol.kind() == Symbol.Kind.PLATFORM ? symbol.name() : symbol.owner();
         PlatformView view = moment.project().platforms().get(owner);
         if (view == null) {
@@ -36,7 +37,7 @@ final class PlatformHover {
             case PLATFORM -> platform(moment, view, rows);
             case CHOICE -> choice(view, name, rows);
             case AXIS -> axis(view, name, rows);
-            case PLACE -> place(moment, view, name, rows, cancel);
+            case PLACE -> place(moment, view, name, rows, shown, cancel);
             case ZONE -> platform.zones().stream().filter(each -> each.name().text().equals(name)).findFirst()
                     .map(zone -> zone(view, zone, rows)).orElse("");
             case DEVICE -> {
@@ -109,7 +110,7 @@ final class PlatformHover {
         }
     }
 
-    private static String place(Moment moment, PlatformView view, String name, List<Row> rows, Cancel cancel) {
+    private static String place(Moment moment, PlatformView view, String name, List<Row> rows, Shown shown, Cancel cancel) {
         Optional<Platform.Place> place = view.place(name);
         view.zoneOf(name).ifPresent(zone -> rows.add(new Row("zone", zone.name() + zone.ambient()
                 .map(ambient -> ", " + ambient).orElse("") + (zone.wet() ? ", wet" : ", dry"))));
@@ -127,7 +128,7 @@ final class PlatformHover {
         rows.add(new Row("reached by", reached.isEmpty() ? "nothing" : String.join("; ", reached)));
         for (WiringView harness : moment.project().harnesses()) {
             if (harness.platform() == view) {
-                rows.addAll(FitRows.of(moment, harness, name, "", cancel));
+                rows.addAll(FitRows.of(moment, harness, name, "", shown, cancel));
             }
         }
         return place.map(Platform.Place::title).orElse("");

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.loomwright.condition.TooManyCombinations;
+import org.loomwright.electric.ampacity.AircraftTable;
 import org.loomwright.electric.ampacity.Ampacity;
 import org.loomwright.geometry.Bundles;
 import org.loomwright.geometry.HarnessTree;
@@ -40,8 +41,12 @@ final class WireAmpacity {
     private WireAmpacity() {
     }
 
-    /** One line for each size of each cable. */
-    static List<String> of(Moment moment, WiringView view, WireView wire) {
+    /**
+     * One line for each size of each cable.
+     *
+     * @param second whether another line says what the second table allows, which no rule judges by
+     */
+    static List<String> of(Moment moment, WiringView view, WireView wire, boolean second) {
         List<String> lines = new ArrayList<>();
         HarnessTree tree = moment.layout(view).tree();
         List<RoutedWire> routed = RoutedWire.all(tree, NodeSpots.of(tree));
@@ -51,15 +56,27 @@ final class WireAmpacity {
             for (Case<Part> cable : wire.cables()) {
                 if (!size.when().excludes(cable.when())) {
                     line(size.value(), cable.value(), zone, wires).ifPresent(lines::add);
+                    if (second) {
+                        compared(size.value(), cable.value(), zone).ifPresent(lines::add);
+                    }
                 }
             }
         }
         return lines.stream().distinct().toList();
     }
 
-    private static Optional<String> line(ConductorSize size, Part cable, Optional<Platform.Zone> zone, int wires) {
-        Optional<Double> rating = cable.figure(Part.FigureKind.TEMPERATURE).map(Part.Figure::from)
+    private static Optional<String> compared(ConductorSize size, Part cable, Optional<Platform.Zone> zone) {
+        return zone.flatMap(hottest -> rating(cable).flatMap(rating -> new AircraftTable().allowed(size, rating,
+                hottest.ambient().orElseThrow().si()))).map(allowed -> "for comparison " + allowed.derivation());
+    }
+
+    private static Optional<Double> rating(Part cable) {
+        return cable.figure(Part.FigureKind.TEMPERATURE).map(Part.Figure::from)
                 .filter(figure -> figure.unit().dimension() == Dimension.TEMPERATURE).map(figure -> figure.si());
+    }
+
+    private static Optional<String> line(ConductorSize size, Part cable, Optional<Platform.Zone> zone, int wires) {
+        Optional<Double> rating = rating(cable);
         if (rating.isEmpty()) {
             return Optional.of("not known: " + cable.name() + " states no temperature class");
         }

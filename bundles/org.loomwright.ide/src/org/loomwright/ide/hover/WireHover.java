@@ -11,9 +11,11 @@ import org.loomwright.harness.link.Case;
 import org.loomwright.harness.link.Node;
 import org.loomwright.harness.link.WireView;
 import org.loomwright.harness.link.WiringView;
+import org.loomwright.ide.Shown;
 import org.loomwright.ide.hover.Hover.Row;
 import org.loomwright.ide.names.Symbol;
 import org.loomwright.ide.project.Moment;
+import org.loomwright.quantity.Unit;
 
 /** What is computed of a wire: what it is, how long it is cut, what current it may carry, and in which vehicles. */
 final class WireHover {
@@ -21,7 +23,7 @@ final class WireHover {
     private WireHover() {
     }
 
-    static String describe(Moment moment, Symbol symbol, List<Row> rows) {
+    static String describe(Moment moment, Symbol symbol, List<Row> rows, Shown shown) {
         int slash = symbol.owner().indexOf('/');
         String owner = symbol.owner().substring(0, slash);
         String circuit = symbol.owner().substring(slash + 1);
@@ -43,8 +45,8 @@ final class WireHover {
         cases("from", found.from(), whole, Node::label, rows);
         cases("to", found.to(), whole, Node::label, rows);
         moment.layout(view.get()).wires().stream().filter(laid -> laid.wire() == found).findFirst()
-                .ifPresent(laid -> lengths(laid, whole, rows));
-        WireAmpacity.of(moment, view.get(), found).forEach(step -> rows.add(new Row("may carry", step)));
+                .ifPresent(laid -> lengths(laid, whole, shown.unit(), rows));
+        WireAmpacity.of(moment, view.get(), found, shown.secondTable()).forEach(step -> rows.add(new Row("may carry", step)));
         FlowRows.wire(moment, view.get().platform(), found, rows);
         rows.add(new Row("vehicles", Vehicles.of(whole)));
         return "wire " + found.label() + " of " + owner;
@@ -58,10 +60,11 @@ final class WireHover {
         }
     }
 
-    private static void lengths(LaidWire laid, Condition whole, List<Row> rows) {
+    private static void lengths(LaidWire laid, Condition whole, Unit unit, List<Row> rows) {
         for (CutLength each : laid.lengths()) {
             String when = Vehicles.brief(each.when(), whole);
-            String figure = each.cut().map(cut -> cut + " " + each.tolerance()).orElse("unknown");
+            String figure = each.cut().map(cut -> cut + " " + each.tolerance() + (unit == Unit.IN
+                    ? " (" + cut.show(Unit.IN, 2) + ")" : "")).orElse("unknown");
             String terms = each.terms().size() < 2 ? "" : " = " + String.join(" + ",
                     each.terms().stream().map(CutLength.Term::toString).toList());
             rows.add(new Row("cut length", figure + terms + (each.stated() ? ", stated" : "")

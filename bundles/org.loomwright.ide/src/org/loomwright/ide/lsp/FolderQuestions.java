@@ -25,9 +25,11 @@ final class FolderQuestions implements WorkspaceService {
 
     private final Desk desk;
     private final Uris uris;
+    private final Liking liking;
     private List<Path> open = List.of();
 
-    FolderQuestions(Desk desk, Uris uris) {
+    FolderQuestions(Desk desk, Uris uris, Liking liking) {
+        this.liking = liking;
         this.desk = desk;
         this.uris = uris;
     }
@@ -59,7 +61,7 @@ final class FolderQuestions implements WorkspaceService {
 
     @Override
     public void didChangeConfiguration(DidChangeConfigurationParams params) {
-        // nothing can be set
+        liking.changed(params.getSettings());
     }
 
     @Override

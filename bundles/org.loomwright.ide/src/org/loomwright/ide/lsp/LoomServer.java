@@ -4,6 +4,7 @@ package org.loomwright.ide.lsp;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
@@ -53,8 +54,9 @@ final class LoomServer implements LanguageServer, AutoCloseable {
     private final CompletableFuture<Void> exit;
     private final Uris uris = new Uris();
     private final Desk desk = new Desk();
-    private final TextQuestions texts = new TextQuestions(desk, uris);
-    private final FolderQuestions folders = new FolderQuestions(desk, uris);
+    private final Liking liking = new Liking();
+    private final TextQuestions texts = new TextQuestions(desk, uris, liking);
+    private final FolderQuestions folders = new FolderQuestions(desk, uris, liking);
     private LanguageClient client;
     private boolean watches;
     private volatile boolean shutDown;
@@ -98,6 +100,7 @@ final class LoomServer implements LanguageServer, AutoCloseable {
         folders.open(open);
         var capabilities = params.getCapabilities();
         texts.suit(capabilities);
+        liking.greet(client, capabilities, params.getInitializationOptions(), asksForInlaysAgain(params));
         watches = capabilities != null && capabilities.getWorkspace() != null
                 && capabilities.getWorkspace().getDidChangeWatchedFiles() != null
                 && Boolean.TRUE.equals(capabilities.getWorkspace().getDidChangeWatchedFiles()
@@ -154,11 +157,20 @@ final class LoomServer implements LanguageServer, AutoCloseable {
 
     @Override
     public void initialized(InitializedParams params) {
+        List<Registration> wanted = new ArrayList<>();
         if (watches) {
-            client.registerCapability(new RegistrationParams(List.of(new Registration("loom-files",
-                    "workspace/didChangeWatchedFiles", new DidChangeWatchedFilesRegistrationOptions(
-                            List.of(new FileSystemWatcher(Either.forLeft("**/*.loom"))))))));
+            wanted.add(new Registration("loom-files", "workspace/didChangeWatchedFiles",
+                    new DidChangeWatchedFilesRegistrationOptions(List.of(new FileSystemWatcher(
+                            Either.forLeft("**/*.loom"))))));
         }
+        if (liking.isRegistered()) {
+            wanted.add(new Registration("loom-settings", "workspace/didChangeConfiguration",
+                    Map.of("section", Liking.SECTION)));
+        }
+        if (!wanted.isEmpty()) {
+            client.registerCapability(new RegistrationParams(wanted));
+        }
+        liking.ask();
     }
 
     @Override

@@ -61,17 +61,18 @@ import org.loomwright.ide.navigate.Rename;
 import org.loomwright.ide.project.Moment;
 import org.loomwright.ide.session.Question;
 import org.loomwright.ide.session.Workspace;
-import org.loomwright.quantity.Unit;
 
 /** What is asked and told about texts. */
 final class TextQuestions implements TextDocumentService {
 
     private final Desk desk;
     private final Uris uris;
+    private final Liking liking;
     private final Buffers buffers = new Buffers();
     private final Rendering rendering = new Rendering();
 
-    TextQuestions(Desk desk, Uris uris) {
+    TextQuestions(Desk desk, Uris uris, Liking liking) {
+        this.liking = liking;
         this.desk = desk;
         this.uris = uris;
     }
@@ -145,7 +146,7 @@ final class TextQuestions implements TextDocumentService {
     @Override
     public CompletableFuture<Hover> hover(HoverParams params) {
         return ask(params.getTextDocument(), null, (moment, file, cancel) -> Services.hover(moment, file,
-                        offset(moment, file, params.getPosition()), cancel)
+                        offset(moment, file, params.getPosition()), liking.shown(), cancel)
                 .map(hover -> rendering.hover(moment.lines(file), hover)).orElse(null));
     }
 
@@ -280,7 +281,7 @@ final class TextQuestions implements TextDocumentService {
     public CompletableFuture<List<InlayHint>> inlayHint(InlayHintParams params) {
         return ask(params.getTextDocument(), List.of(), (moment, file, cancel) -> Services.inlays(moment, file,
                         offset(moment, file, params.getRange().getStart()),
-                        offset(moment, file, params.getRange().getEnd()), Unit.MM, cancel).stream()
+                        offset(moment, file, params.getRange().getEnd()), liking.shown().unit(), cancel).stream()
                 .limit(Rendering.MOST_INLAYS).map(inlay -> Rendering.inlay(moment.lines(file), inlay)).toList());
     }
 }

@@ -43,8 +43,13 @@ public final class Outline {
             return Optional.empty();
         }
         return Names.declares(name.get(), Around.of(lines, line), line).map(symbol -> new OutlineItem(symbol.kind(),
-                label(line, name.get()), detail(line, name.get()), span(index, name.get().offset(),
+                sort(symbol, line), label(line, name.get()), detail(line, name.get()), span(index, name.get().offset(),
                         name.get().end()), span(index, line.offset(), line.close()), children));
+    }
+
+    private static String sort(Symbol symbol, Line line) {
+        return symbol.kind() != Symbol.Kind.RUN ? symbol.kind().words()
+                : line.rule().equals("Trunk") ? "trunk" : "branch";
     }
 
     private static String label(Line line, Word name) {

@@ -5,9 +5,17 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
+import java.nio.file.FileVisitOption;
+import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.loomwright.app.load.ProjectFiles;
@@ -24,6 +32,8 @@ final class ProjectRoots {
     /** Sources that are looked into for a platform; a project of more has one in a folder of its own, or is found. */
     private static final int MOST_FILES = 2_000;
     private static final int MOST_LEVELS = 8;
+    /** How deep below a folder that an editor has open projects are looked for. */
+    private static final int MOST_DEPTH = 32;
 
     private ProjectRoots() {
     }
@@ -51,6 +61,51 @@ final class ProjectRoots {
             root = parent;
         }
         return root;
+    }
+
+    /** The roots of the projects in a folder, each once, in order; none lies in another. O(files of the folder). */
+    static List<Path> below(Path folder) {
+        TreeSet<Path> holding = new TreeSet<>();
+        try {
+            Files.walkFileTree(folder, EnumSet.noneOf(FileVisitOption.class), MOST_DEPTH, new SimpleFileVisitor<>() {
+
+                @Override
+                public FileVisitResult preVisitDirectory(Path each, BasicFileAttributes attributes) {
+                    return isHidden(each) && !each.equals(folder) ? FileVisitResult.SKIP_SUBTREE
+                            : FileVisitResult.CONTINUE;
+                }
+
+                @Override
+                public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+                    if (attributes.isRegularFile() && !isHidden(file)
+                            && file.toString().endsWith(ProjectFiles.ENDING)) {
+                        holding.add(file.getParent());
+                        return FileVisitResult.SKIP_SIBLINGS;
+                    }
+                    return FileVisitResult.CONTINUE;
+                }
+
+                @Override
+                public FileVisitResult visitFileFailed(Path file, IOException failed) {
+                    return FileVisitResult.CONTINUE;
+                }
+            });
+        } catch (IOException e) {
+            return List.of();
+        }
+        List<Path> roots = new ArrayList<>();
+        for (Path each : holding) {
+            if (roots.stream().noneMatch(each::startsWith)) {
+                Path root = of(each.resolve("any"), Optional.of(folder));
+                roots.removeIf(other -> other.startsWith(root));
+                roots.add(root);
+            }
+        }
+        return roots;
+    }
+
+    private static boolean isHidden(Path path) {
+        return path.getFileName() != null && path.getFileName().toString().startsWith(".");
     }
 
     private static boolean holdsSource(Path folder) {

@@ -5,9 +5,11 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
@@ -55,6 +57,8 @@ public final class Workspace implements AutoCloseable {
     private final ExecutorService checking = Executors.newSingleThreadExecutor(threads("loom-check"));
     private final ExecutorService reading = Executors.newFixedThreadPool(2, threads("loom-read"));
     private final ScheduledExecutorService clock = Executors.newSingleThreadScheduledExecutor(threads("loom-clock"));
+    /** The folders whose projects are known; used by the writing thread. */
+    private final Set<Path> sought = new HashSet<>();
     private volatile List<Path> folders = List.of();
 
     /**
@@ -108,8 +112,8 @@ public final class Workspace implements AutoCloseable {
             if (session.isRead(name, text)) {
                 session.openedAsRead(name, version, text);
                 ScheduledFuture<?> pausing = waiting.get(session);
-                if (pausing != null && !pausing.isDone()) {
-                    deepLater(session, Duration.ZERO); // nobody is typing
+                if (pausing == null || !pausing.isDone()) {
+                    deepLater(session, Duration.ZERO); // nobody is typing, or it was only read so far
                 }
             } else {
                 session.disturb();
@@ -181,13 +185,27 @@ public final class Workspace implements AutoCloseable {
         return ask(() -> of(plain), session -> session.name(plain), question);
     }
 
+    /** Opens the projects of the folders that no file was opened of so far: read for questions, not checked. */
+    private void seek() {
+        for (Path folder : folders) {
+            if (sought.add(folder)) {
+                for (Path root : ProjectRoots.below(folder)) {
+                    if (projects.keySet().stream().noneMatch(open -> root.startsWith(open) || open.startsWith(root))) {
+                        read(root);
+                    }
+                }
+            }
+        }
+    }
+
     /**
-     * Asks every project that is open after all changes that were told before, in order of their folders; instead of
+     * Asks every project of the folders after all changes that were told before, in order of their folders; instead of
      * the name of a file the question gets the path of the project's folder.
      */
     public <T> CompletableFuture<List<T>> askAll(Question<T> question) {
         CompletableFuture<List<T>> all = new CompletableFuture<>();
         write(() -> {
+            seek();
             List<CompletableFuture<T>> answers = projects.values().stream()
                     .sorted(Comparator.comparing(ProjectSession::root))
                     .map(session -> ask(() -> session, each -> each.root().toString(), question)).toList();
@@ -313,15 +331,20 @@ public final class Workspace implements AutoCloseable {
     private ProjectSession session(Path root) {
         ProjectSession known = projects.get(root);
         if (known == null) {
-            EditSession edit = new EditSession(reader.forEdits(), Runtime.getRuntime().availableProcessors(), engine,
-                    settings);
-            known = new ProjectSession(root, edit,
-                    Moment.first(Project.link(List.of()), List.of(), false, words, stock), listener);
-            projects.put(root, known);
-            known.refresh(progress(known));
+            known = read(root);
             deepLater(known, pace.pause());
         }
         return known;
+    }
+
+    private ProjectSession read(Path root) {
+        EditSession edit = new EditSession(reader.forEdits(), Runtime.getRuntime().availableProcessors(), engine,
+                settings);
+        ProjectSession read = new ProjectSession(root, edit,
+                Moment.first(Project.link(List.of()), List.of(), false, words, stock), listener);
+        projects.put(root, read);
+        read.refresh(progress(read));
+        return read;
     }
 
     private Progress progress(ProjectSession session) {

@@ -36,6 +36,9 @@ final class ChangesTree {
     private static final ColumnWeightData WIDE = new ColumnWeightData(68, 220);
     private static final ColumnWeightData NARROW = new ColumnWeightData(32, 120);
 
+    /** The line of consequences takes as many lines as the width asks for, and asks for no width of its own. */
+    private static final int LEAST = 100;
+
     private final ChangesViewer owner;
     private final Composite all;
     private final Label line;
@@ -60,9 +63,9 @@ final class ChangesTree {
             bar.add(shown(toRight));
             bar.update(true);
         }
-        line = new Label(all, SWT.NONE);
+        line = new Label(all, SWT.WRAP);
         line.setText("Comparing ...");
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
+        GridDataFactory.fillDefaults().grab(true, false).hint(LEAST, SWT.DEFAULT).applyTo(line);
         Composite sheet = new Composite(all, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sheet);
         sheet.setLayout(columns);
@@ -100,6 +103,7 @@ final class ChangesTree {
     void say(String words) {
         line.setText(words.replace("&", "&&"));
         line.setToolTipText(words);
+        all.layout();
     }
 
     private Action take(boolean left) {

@@ -16,15 +16,16 @@ import org.loomwright.ide.complete.Proposal;
 /** Content assist: what fits at the cursor, and templates for whole constructs. Called off the thread that draws. */
 public final class LoomCompletion implements IContentAssistProcessor {
 
-    private final LoomTemplates templates = new LoomTemplates();
-
     @Override
     public ICompletionProposal[] computeCompletionProposals(ITextViewer viewer, int offset) {
         List<ICompletionProposal> all = new ArrayList<>();
-        Asking.of(viewer).ifPresent(open -> Asking.ask(open, (moment, file, cancel) ->
-                Services.complete(moment, file, offset, cancel), List.<Proposal>of()).forEach(proposal ->
-                all.add(proposal(proposal))));
-        all.addAll(templates.at(viewer, offset));
+        Asking.of(viewer).ifPresent(open -> all.addAll(Asking.ask(open, (moment, file, cancel) -> {
+            List<ICompletionProposal> fitting = new ArrayList<>();
+            Services.complete(moment, file, offset, cancel).forEach(each -> fitting.add(proposal(each)));
+            Services.templates(moment, file, offset).forEach(each -> fitting.add(LoomTemplates.proposal(each,
+                    viewer.getDocument(), moment.lines(file))));
+            return fitting;
+        }, List.of())));
         return all.toArray(ICompletionProposal[]::new);
     }
 

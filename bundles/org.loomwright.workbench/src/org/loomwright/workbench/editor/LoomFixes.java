@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.workbench.editor;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.core.resources.IFile;
@@ -10,48 +9,56 @@ import org.eclipse.core.resources.IProject;
 import org.eclipse.core.runtime.IPath;
 import org.eclipse.ui.IMarkerResolution;
 import org.eclipse.ui.IMarkerResolutionGenerator2;
+import org.loomwright.ide.Services;
+import org.loomwright.ide.act.Action;
 import org.loomwright.ide.project.Moment;
 import org.loomwright.rules.Finding;
 import org.loomwright.workbench.Shared;
 import org.loomwright.workbench.project.FindingMarkers;
+import org.loomwright.workbench.truth.ProjectRoom;
 
-/** Quick fixes: each change that a finding offers, in the editor and in the list of problems. */
+/** Quick fixes: what can be done about a finding, in the editor and in the list of problems. */
 public final class LoomFixes implements IMarkerResolutionGenerator2 {
 
     @Override
     public boolean hasResolutions(IMarker marker) {
-        return !fixes(marker).isEmpty();
+        return !actions(marker).isEmpty();
     }
 
     @Override
     public IMarkerResolution[] getResolutions(IMarker marker) {
-        List<IMarkerResolution> all = new ArrayList<>();
-        fixes(marker).forEach(fix -> all.add(resolution(fix)));
-        return all.toArray(IMarkerResolution[]::new);
+        return actions(marker).stream().map(LoomFixes::resolution).toArray(IMarkerResolution[]::new);
     }
 
-    private static List<Finding.Fix> fixes(IMarker marker) {
+    private static List<Action> actions(IMarker marker) {
+        Optional<Moment> moment = moment(marker);
+        return finding(marker, moment).map(finding -> Services.actions(moment.get(), finding)).orElse(List.of());
+    }
+
+    private static Optional<Moment> moment(IMarker marker) {
+        return Shared.rooms().room(marker.getResource().getProject()).flatMap(ProjectRoom::last);
+    }
+
+    private static Optional<Finding> finding(IMarker marker, Optional<Moment> moment) {
         String fingerprint = marker.getAttribute(FindingMarkers.FINGERPRINT, "");
-        Optional<Moment> moment = Shared.rooms().room(marker.getResource().getProject()).flatMap(room -> room.last());
         return moment.stream().flatMap(each -> each.findings().stream())
-                .filter(finding -> finding.fingerprint().equals(fingerprint)).limit(1)
-                .flatMap(finding -> finding.fixes().stream()).filter(fix -> !fix.edits().isEmpty()).toList();
+                .filter(each -> each.fingerprint().equals(fingerprint)).findFirst();
     }
 
-    private static IMarkerResolution resolution(Finding.Fix fix) {
+    private static IMarkerResolution resolution(Action action) {
         return new IMarkerResolution() {
 
             @Override
             public String getLabel() {
-                String title = fix.title().isBlank() ? "Mend it" : fix.title();
-                return fix.certain() ? title : title + " (a guess; look at it)";
+                String title = Character.toUpperCase(action.title().charAt(0)) + action.title().substring(1);
+                return action.certain() || action.accepts() ? title : title + " (a guess; look at it)";
             }
 
             @Override
             public void run(IMarker marker) {
                 IProject project = marker.getResource().getProject();
-                IFile file = project.getFile(IPath.fromPortableString(fix.edits().getFirst().span().file()));
-                Edits.apply(project, fix.edits(), getLabel() + " in " + file.getName());
+                IFile file = project.getFile(IPath.fromPortableString(action.edits().getFirst().span().file()));
+                Edits.apply(project, action.edits(), getLabel() + " in " + file.getName());
             }
         };
     }

@@ -10,6 +10,7 @@ import org.eclipse.jface.text.Region;
 import org.loomwright.ide.Services;
 import org.loomwright.ide.hover.Hover;
 import org.loomwright.rules.Finding;
+import org.loomwright.workbench.preference.Preferences;
 
 /** Hover: what is known about a word, and what was found at it. Called off the thread that draws. */
 public final class LoomHover implements ITextHover {
@@ -23,7 +24,7 @@ public final class LoomHover implements ITextHover {
                     .filter(each -> each.place().span().offset() <= offset && offset <= each.place().span().end())
                     .forEach(each -> words.append(each.severity().words()).append(": ").append(each.sentence())
                             .append(each.advice().isEmpty() ? "" : "\ntry: " + each.advice()).append("\n\n"));
-            Services.hover(moment, file, offset, cancel).map(Hover::text).ifPresent(words::append);
+            Services.hover(moment, file, offset, Preferences.shown(), cancel).map(Hover::text).ifPresent(words::append);
             return words.toString().strip();
         }, "")).filter(words -> !words.isEmpty()).orElse(null);
     }

@@ -48,7 +48,7 @@ public final class LoomOutline extends ContentOutlinePage {
             @Override
             public String getText(Object element) {
                 OutlineItem item = (OutlineItem) element;
-                return item.kind().words() + " " + item.label()
+                return item.sort() + " " + item.label()
                         + (item.detail().isEmpty() ? "" : "  " + item.detail());
             }
         });

@@ -3,6 +3,7 @@ package org.loomwright.workbench.preference;
 
 import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 import org.eclipse.core.runtime.preferences.InstanceScope;
+import org.loomwright.ide.Shown;
 import org.loomwright.quantity.Unit;
 
 /** What the user has chosen, of the workspace. Safe for use by several threads. */
@@ -13,6 +14,9 @@ public final class Preferences {
 
     /** In which unit lengths are shown: {@code mm} or {@code in}. */
     public static final String UNIT = "unit";
+
+    /** Whether what a wire may carry is also told by the second table. */
+    public static final String SECOND_TABLE = "secondTable";
 
     /** How long nobody has to type before a check begins, in ms. */
     public static final String PAUSE = "pause";
@@ -32,6 +36,11 @@ public final class Preferences {
     /** Returns the unit in which lengths are shown. */
     public static Unit unit() {
         return node().get(UNIT, Unit.MM.symbol()).equals(Unit.IN.symbol()) ? Unit.IN : Unit.MM;
+    }
+
+    /** Returns how what is known is shown in the text. */
+    public static Shown shown() {
+        return new Shown(unit(), node().getBoolean(SECOND_TABLE, false));
     }
 
     /** Returns the pause before a check in ms, within its bounds whatever is kept. */

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.ide.lsp;
 
+import com.google.gson.JsonElement;
+import com.google.gson.JsonNull;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -18,8 +20,11 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import org.eclipse.lsp4j.ClientCapabilities;
+import org.eclipse.lsp4j.ConfigurationParams;
+import org.eclipse.lsp4j.RegistrationParams;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DidChangeTextDocumentParams;
 import org.eclipse.lsp4j.DidOpenTextDocumentParams;
@@ -56,6 +61,8 @@ final class Client implements LanguageClient, AutoCloseable {
     private final List<String> messages = new CopyOnWriteArrayList<>();
     private final AtomicInteger refreshes = new AtomicInteger();
     private final List<String> progress = new CopyOnWriteArrayList<>();
+    private final List<String> registered = new CopyOnWriteArrayList<>();
+    private volatile JsonElement setting = JsonNull.INSTANCE;
     private final Path root;
     private final PipedOutputStream toServer;
     private final InputStream fromServer;
@@ -197,6 +204,39 @@ final class Client implements LanguageClient, AutoCloseable {
     public CompletableFuture<Void> refreshInlayHints() {
         refreshes.incrementAndGet();
         return CompletableFuture.completedFuture(null);
+    }
+
+    /** What its settings say from now on, in the section of the server. */
+    void setting(JsonElement section) {
+        setting = section;
+    }
+
+    @Override
+    public CompletableFuture<List<Object>> configuration(ConfigurationParams params) {
+        return CompletableFuture.completedFuture(params.getItems().stream().<Object>map(each ->
+                each.getSection().equals("loomwright") ? setting : JsonNull.INSTANCE).toList());
+    }
+
+    @Override
+    public CompletableFuture<Void> registerCapability(RegistrationParams params) {
+        params.getRegistrations().forEach(each -> registered.add(each.getMethod()));
+        return CompletableFuture.completedFuture(null);
+    }
+
+    /** What the server wants to be told of. */
+    List<String> registered() {
+        return registered;
+    }
+
+    /** Waits until it was told something. */
+    void untilTold(BooleanSupplier told) throws InterruptedException {
+        long deadline = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
+        while (!told.getAsBoolean()) {
+            if (System.nanoTime() > deadline) {
+                throw new AssertionError("not told within a minute; " + messages);
+            }
+            Thread.sleep(10);
+        }
     }
 
     @Override
