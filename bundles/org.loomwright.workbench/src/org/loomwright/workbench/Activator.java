@@ -5,6 +5,7 @@ import org.eclipse.core.runtime.Platform;
 import org.loomwright.workbench.editor.UnsavedOffer;
 import org.loomwright.workbench.focus.Focus;
 import org.loomwright.workbench.preference.Preferences;
+import org.loomwright.workbench.start.StartTrace;
 import org.loomwright.workbench.truth.Rooms;
 import org.osgi.framework.BundleActivator;
 import org.osgi.framework.BundleContext;
@@ -21,6 +22,7 @@ public final class Activator implements BundleActivator {
         context.registerService(Rooms.class, rooms, null);
         Focus focus = new Focus();
         context.registerService(Focus.class, focus, null);
+        context.registerService(StartTrace.class, new StartTrace(), null);
         Preferences.node().addPreferenceChangeListener(event -> focus.refresh());
     }
 

@@ -2,6 +2,7 @@
 package org.loomwright.workbench;
 
 import org.loomwright.workbench.focus.Focus;
+import org.loomwright.workbench.start.StartTrace;
 import org.loomwright.workbench.truth.Rooms;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.FrameworkUtil;
@@ -23,6 +24,11 @@ public final class Shared {
     /** Returns what the windows look at together. */
     public static Focus focus() {
         return service(Focus.class);
+    }
+
+    /** Returns who says when the first text is shown. */
+    public static StartTrace start() {
+        return service(StartTrace.class);
     }
 
     private static <T> T service(Class<T> type) {

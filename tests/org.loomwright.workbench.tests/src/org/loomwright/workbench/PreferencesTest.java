@@ -129,7 +129,13 @@ class PreferencesTest {
             weight.notifyListeners(SWT.Selection, new Event());
             reason.setText("we look at each");
         });
-        Button apply = hand.found("the button that applies", () -> Hand.control(shell, Button.class,
+        Button now = hand.found("the button that applies", () -> Hand.control(shell, Button.class,
+                each -> each.getText().replace("&", "").equals("Apply")));
+        hand.click(now);
+        hand.until("it is written", () -> project.getFile("practice.loom").exists());
+        hand.found("and known", () -> Hand.control(shell, Combo.class, each -> each.getText().startsWith(
+                "practice, in practice.loom")));
+        Button apply = hand.found("the button that applies and closes", () -> Hand.control(shell, Button.class,
                 each -> each.getText().contains("Apply and")));
         hand.click(apply);
         hand.until("the page is closed", shell::isDisposed);

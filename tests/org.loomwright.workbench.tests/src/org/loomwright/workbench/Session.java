@@ -17,12 +17,13 @@ import org.eclipse.jface.text.IDocument;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IStartup;
+import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.texteditor.ITextEditor;
 import org.loomwright.workbench.project.FindingMarkers;
 
 /**
- * What a workbench does that was started by {@link KilledTest} in a process of its own: works until it is killed, or
- * says what it found. Does nothing in any other.
+ * What a workbench does that was started in a process of its own ({@link OtherWorkbench}): works until it is killed,
+ * says what it found, or shows itself. Does nothing in any other.
  */
 public final class Session implements IStartup {
 
@@ -30,6 +31,10 @@ public final class Session implements IStartup {
     static final String PROPERTY = "loomwright.tests.session";
     static final String WORK = "work";
     static final String LOOK = "look";
+    /** Shows the Orrin in the theme that it was started with, and says what can be read. */
+    static final String SHOW = "show";
+    /** Opens the Orrin, waits for its findings, and ends as a person ends it. */
+    static final String LEAVE = "leave";
     static final String READY = "the session is ready";
     static final String PROJECT = "kept";
     /** A file that is saved with a mistake. */
@@ -48,6 +53,14 @@ public final class Session implements IStartup {
                 work();
             } else if (what.equals(LOOK)) {
                 look();
+            } else if (what.equals(SHOW)) {
+                new Readable(desk).say();
+                say(READY);
+            } else if (what.equals(LEAVE)) {
+                desk.open(desk.orrin("orrin").getFile("front-harness.loom"));
+                desk.hand().rest(3_000);
+                say(READY);
+                desk.hand().tell(() -> PlatformUI.getWorkbench().close());
             }
         } catch (CoreException | RuntimeException | Error e) {
             say("failed: " + e);

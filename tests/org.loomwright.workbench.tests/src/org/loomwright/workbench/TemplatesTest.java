@@ -65,14 +65,17 @@ class TemplatesTest {
     void oneIsChosenAndItsFieldsAreFilledIn() throws Exception {
         IProject project = desk.empty("Filling");
         IFile file = project.getFile(FILE);
-        file.create(TEXT.getBytes(StandardCharsets.UTF_8), true, false, null);
+        String started = TEXT.replace("    \n    circuit", "    trunk\n    circuit");
+        file.create(started.getBytes(StandardCharsets.UTF_8), true, false, null);
         ITextEditor editor = desk.open(file);
         StyledText text = desk.text(editor);
+        hand.front();
         hand.tell(() -> {
             editor.setFocus();
-            editor.selectAndReveal(TEXT.indexOf("    \n    circuit") + 4, 0);
+            editor.selectAndReveal(started.indexOf("trunk") + "trunk".length(), 0);
+            text.setFocus();
         });
-        hand.type("trunk");
+        hand.until("the editor has the keys", text::isFocusControl);
         hand.press(SWT.CTRL, ' ');
         hand.until("the word and its template are offered", () -> Arrays.stream(hand.display().getShells())
                 .flatMap(shell -> Hand.control(shell, Table.class, table -> table.getItemCount() == 2).stream())

@@ -48,6 +48,11 @@ abstract class Following extends AbstractReconciler {
         job.schedule();
     }
 
+    /** Looks at the text again, soon. */
+    final void again() {
+        job.schedule();
+    }
+
     private void look() {
         IDocument document = viewer.getDocument();
         Optional<Asking.Open> open = document == null ? Optional.empty() : Asking.of(document);

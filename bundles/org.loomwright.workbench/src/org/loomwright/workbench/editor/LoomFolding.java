@@ -21,6 +21,9 @@ import org.loomwright.ide.project.Moment;
 /** Blocks and long comments can be folded. What is folded stays so while its lines stand. */
 public final class LoomFolding extends Following {
 
+    /** How many folds are added before the window may do something else; the next look adds more. */
+    private static final int AT_ONCE = 100;
+
     @Override
     void look(Moment moment, String file) {
         String text = moment.text(file);
@@ -29,12 +32,15 @@ public final class LoomFolding extends Following {
             IDocument document = viewer().getDocument();
             if (viewer() instanceof ProjectionViewer projection && projection.getProjectionAnnotationModel() != null
                     && document != null && document.getLength() == text.length()) {
-                update(projection.getProjectionAnnotationModel(), document, folds);
+                if (!update(projection.getProjectionAnnotationModel(), document, folds)) {
+                    again();
+                }
             }
         });
     }
 
-    private static void update(ProjectionAnnotationModel model, IDocument document, Iterable<Folds.Fold> folds) {
+    /** Returns whether all folds are there. */
+    private static boolean update(ProjectionAnnotationModel model, IDocument document, Iterable<Folds.Fold> folds) {
         Map<Position, ProjectionAnnotation> wanted = new HashMap<>();
         for (Folds.Fold fold : folds) {
             if (fold.last() <= document.getNumberOfLines()) {
@@ -49,10 +55,11 @@ public final class LoomFolding extends Following {
                 gone.add(each);
             }
         }
-        wanted.forEach((position, annotation) -> added.put(annotation, position));
+        wanted.entrySet().stream().limit(AT_ONCE).forEach(each -> added.put(each.getValue(), each.getKey()));
         if (!added.isEmpty() || !gone.isEmpty()) {
             model.modifyAnnotations(gone.toArray(Annotation[]::new), added, null);
         }
+        return added.size() == wanted.size();
     }
 
     /** From the line that stays visible to the end of the last that is hidden. */

@@ -117,6 +117,9 @@ public final class LoomLive extends AbstractReconciler {
                     : "used here"), new Position(each.span().offset(), each.span().length())));
         }
         replace(source.getAnnotationModel(), wanted);
+        if (moment.get().settled()) {
+            Shared.start().shown(file, moment.get().findings().size());
+        }
     }
 
     private synchronized void replace(IAnnotationModel model, Map<Annotation, Position> wanted) {

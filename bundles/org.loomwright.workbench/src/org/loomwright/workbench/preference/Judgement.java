@@ -24,6 +24,7 @@ final class Judgement {
     private List<Practice> practices = List.of();
     private int chosen;
     private boolean read;
+    private boolean awaited;
 
     /**
      * A rule and what is wished of it.
@@ -96,6 +97,19 @@ final class Judgement {
     Optional<String> wrong() {
         return rows.stream().filter(row -> row.weight().isPresent() && row.reason().isBlank()).findFirst()
                 .map(row -> "Say why " + row.rule().id() + " weighs otherwise here.");
+    }
+
+    /** What was wished is written. A new practice is known by its name only when the project was read again. */
+    void written() {
+        said.clear();
+        said.addAll(rows);
+        read = !practices.isEmpty();
+        awaited = practices.isEmpty();
+    }
+
+    /** Whether what is known of a project can be taken: not before a practice that was made is in it. */
+    boolean takes(Project project) {
+        return !read && !(awaited && project.practices().isEmpty());
     }
 
     /** What is wished otherwise than it is said. */

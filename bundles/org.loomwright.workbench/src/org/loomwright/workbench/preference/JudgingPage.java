@@ -99,8 +99,11 @@ public final class JudgingPage extends PropertyPage {
     /** Takes what is known of the project, the first time that something is. */
     private void read() {
         Optional<Truth> truth = Shared.rooms().truth(project);
-        if (rules.isDisposed() || judgement.isRead() || truth.isEmpty()) {
-            setMessage(judgement.isRead() ? null : "The project is being read.", INFORMATION);
+        if (rules.isDisposed() || judgement.isRead()) {
+            return;
+        }
+        if (truth.filter(each -> judgement.takes(each.project())).isEmpty()) {
+            setMessage("The project is being read.", INFORMATION);
             return;
         }
         judgement.read(truth.get().project());
@@ -169,6 +172,9 @@ public final class JudgingPage extends PropertyPage {
         }
         Optional<String> wrong = new JudgementWriter(project, getShell()).write(judgement);
         setErrorMessage(wrong.orElse(null));
+        if (wrong.isEmpty()) {
+            judgement.written();
+        }
         return wrong.isEmpty();
     }
 }

@@ -48,8 +48,8 @@ public final class WiringPage extends FieldEditorPreferencePage implements IWork
     @Override
     protected void createFieldEditors() {
         addField(new RadioGroupFieldEditor(Preferences.UNIT, "Lengths on the screen", 1, new String[][] {
-            {"&Millimetres, rounded down to a tenth", Unit.MM.symbol()},
-            {"&Inches, rounded down to a hundredth", Unit.IN.symbol()}}, getFieldEditorParent(), true));
+            {"&Millimetres, to a tenth", Unit.MM.symbol()},
+            {"&Inches, to a hundredth", Unit.IN.symbol()}}, getFieldEditorParent(), true));
         IntegerFieldEditor pause = new IntegerFieldEditor(Preferences.PAUSE,
                 "&Pause in typing before a check, in ms:", getFieldEditorParent());
         pause.setValidRange(Preferences.LEAST_PAUSE, Preferences.MOST_PAUSE);

@@ -24,6 +24,8 @@ public final class VehiclesView extends TruthView<VehicleMenu> {
 
     private static final String ANY = "any";
     private static final int NARROW = 180;
+    /** How many boxes are made before the window may do something else. */
+    private static final int AT_ONCE = 3;
 
     private ScrolledComposite scroll;
     private Composite grid;
@@ -58,11 +60,18 @@ public final class VehiclesView extends TruthView<VehicleMenu> {
         wanted.add(now.platform());
         now.rows().forEach(row -> wanted.add(row.axis() + row.options().size()));
         if (!wanted.equals(shape)) {
-            build(now);
             shape = wanted;
+            build(now);
         }
+        fill(now);
+    }
+
+    private void fill(VehicleMenu now) {
         for (VehicleMenu.Row row : now.rows()) {
             Combo box = boxes.get(row.axis());
+            if (box == null) {
+                continue;
+            }
             List<String> items = new ArrayList<>(List.of(ANY));
             row.options().forEach(option -> items.add(option.possible() ? option.title()
                     : option.title() + " - none left"));
@@ -83,12 +92,27 @@ public final class VehiclesView extends TruthView<VehicleMenu> {
         platforms.select(Math.max(0, now.platforms().indexOf(now.platform())));
         platforms.addSelectionListener(SelectionListener.widgetSelectedAdapter(event ->
                 focus().choose(new Choice(platforms.getText(), Map.of()))));
-        for (VehicleMenu.Row row : now.rows()) {
+        more(now, 0, shape);
+    }
+
+    /** Makes some boxes and, later, the next ones, unless others are wanted by then. */
+    private void more(VehicleMenu now, int from, List<String> of) {
+        if (grid.isDisposed() || of != shape) {
+            return;
+        }
+        List<VehicleMenu.Row> rows = now.rows();
+        int to = Math.min(rows.size(), from + AT_ONCE);
+        for (VehicleMenu.Row row : rows.subList(from, to)) {
             Combo box = box(row.title(), row.axis());
             boxes.put(row.axis(), box);
             box.addSelectionListener(SelectionListener.widgetSelectedAdapter(event ->
                     chosen(row.axis(), box.getSelectionIndex() - 1)));
         }
+        if (to < rows.size()) {
+            grid.getDisplay().asyncExec(() -> more(now, to, of));
+            return;
+        }
+        fill(model().orElse(now));
         Button all = new Button(grid, SWT.PUSH);
         all.setText("&Every vehicle");
         all.addSelectionListener(SelectionListener.widgetSelectedAdapter(event ->
