@@ -35,6 +35,8 @@ final class Readable {
     private static final List<String> VIEWS = List.of("vehicles", "fit", "years", "harness", "formboard", "circuit",
             "guide", "findings");
 
+    private static final int LARGE = 60;
+
     private final Desk desk;
     private final Hand hand;
 
@@ -56,7 +58,10 @@ final class Readable {
         hand.tell(() -> styles(text));
         for (String view : VIEWS) {
             desk.view(view);
-            hand.rest(3_000);
+            hand.until("something is shown in " + view, () -> Hand.control((Composite) window(), Label.class, each ->
+                    each.getText().startsWith("No project is open") || each.getText().startsWith("Reading "))
+                    .isEmpty());
+            hand.rest(2_000);
             hand.picture("dark-" + view);
             hand.tell(() -> controls(window(), each ->
                     contrast(view, each)));
@@ -101,7 +106,8 @@ final class Readable {
     private List<Canvas> drawn() {
         List<Canvas> all = new ArrayList<>();
         controls(window(), each -> {
-            if (each instanceof Canvas canvas && each.getClass().getName().startsWith("org.loomwright")) {
+            if (each instanceof Canvas canvas && each.getClass() == Canvas.class && canvas.getChildren().length == 0
+                    && canvas.getSize().y > LARGE && canvas.getSize().x > LARGE) {
                 all.add(canvas);
             }
         });

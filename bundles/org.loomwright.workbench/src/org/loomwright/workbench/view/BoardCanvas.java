@@ -33,6 +33,8 @@ import org.loomwright.sheets.document.Point;
  */
 final class BoardCanvas {
 
+    /** How far the white of the sheet reaches beyond what is drawn, in pixels. */
+    private static final int PAPER = 8;
     private static final double POINT = 25.4 / 72;
     private static final double STEP = 1.25;
     private static final int NEAR = 8;
@@ -239,11 +241,16 @@ final class BoardCanvas {
         fit();
         Display display = canvas.getDisplay();
         Rectangle area = canvas.getClientArea();
-        gc.setBackground(display.getSystemColor(SWT.COLOR_WHITE));
+        gc.setBackground(canvas.getBackground());
         gc.fillRectangle(area);
         if (picture.isEmpty() || scale == 0) {
             return;
         }
+        // the sheet is white in every theme: the inks of wires are those of paper
+        gc.setBackground(display.getSystemColor(SWT.COLOR_WHITE));
+        gc.fillRectangle(new Rectangle(x(0) - PAPER, y(0) - PAPER,
+                (int) Math.ceil(picture.get().drawing().width() * scale) + 2 * PAPER,
+                (int) Math.ceil(picture.get().drawing().height() * scale) + 2 * PAPER));
         gc.setAntialias(SWT.ON);
         List<Point> chosen = picture.get().paths().get(selected);
         if (chosen != null) {
@@ -254,7 +261,7 @@ final class BoardCanvas {
         }
         picture.get().drawing().marks().forEach(each -> mark(gc, each));
         if (canvas.isFocusControl()) {
-            gc.setForeground(display.getSystemColor(SWT.COLOR_BLACK));
+            gc.setForeground(canvas.getForeground());
             gc.drawFocus(1, 1, area.width - 2, area.height - 2);
         }
     }
