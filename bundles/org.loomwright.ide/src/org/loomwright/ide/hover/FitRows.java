@@ -40,7 +40,8 @@ final class FitRows {
             for (int row = 0; row < report.problem().rows().size(); row++) {
                 FitRow each = report.problem().rows().get(row);
                 if (each.place().equals(place) && (branch.isEmpty() || each.branch().equals(branch))) {
-                    cells(report, row, shown.unit()).forEach((drawing, words) -> rows.add(new Row("fit in " + drawing, words)));
+                    cells(report, row, shown.unit()).forEach((drawing, words) ->
+                            rows.add(new Row("fit in " + drawing, words)));
                 }
             }
         } catch (TooManyCombinations e) {

@@ -110,7 +110,8 @@ final class PlatformHover {
         }
     }
 
-    private static String place(Moment moment, PlatformView view, String name, List<Row> rows, Shown shown, Cancel cancel) {
+    private static String place(Moment moment, PlatformView view, String name, List<Row> rows, Shown shown,
+            Cancel cancel) {
         Optional<Platform.Place> place = view.place(name);
         view.zoneOf(name).ifPresent(zone -> rows.add(new Row("zone", zone.name() + zone.ambient()
                 .map(ambient -> ", " + ambient).orElse("") + (zone.wet() ? ", wet" : ", dry"))));

@@ -46,7 +46,8 @@ final class WireHover {
         cases("to", found.to(), whole, Node::label, rows);
         moment.layout(view.get()).wires().stream().filter(laid -> laid.wire() == found).findFirst()
                 .ifPresent(laid -> lengths(laid, whole, shown.unit(), rows));
-        WireAmpacity.of(moment, view.get(), found, shown.secondTable()).forEach(step -> rows.add(new Row("may carry", step)));
+        WireAmpacity.of(moment, view.get(), found, shown.secondTable())
+                .forEach(step -> rows.add(new Row("may carry", step)));
         FlowRows.wire(moment, view.get().platform(), found, rows);
         rows.add(new Row("vehicles", Vehicles.of(whole)));
         return "wire " + found.label() + " of " + owner;

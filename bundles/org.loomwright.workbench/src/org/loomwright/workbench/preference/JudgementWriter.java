@@ -66,7 +66,8 @@ final class JudgementWriter {
     private Optional<String> create(String text) {
         IFile file = project.getFile(Judgement.NEW + ".loom");
         if (file.exists()) {
-            return Optional.of("There is a file " + file.getName() + " that holds no practice. Write one into it first.");
+            return Optional.of("There is a file " + file.getName()
+                    + " that holds no practice. Write one into it first.");
         }
         try {
             new CreateFileOperation(file, null, new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)),

@@ -87,7 +87,8 @@ public final class WiringPage extends FieldEditorPreferencePage implements IWork
                 .filter(each -> Shared.rooms().room(each).isPresent()).toArray(IProject[]::new);
         IProject project = ours.length == 1 ? ours[0] : null;
         if (ours.length > 1) {
-            ElementListSelectionDialog choice = new ElementListSelectionDialog(getShell(), new WorkbenchLabelProvider());
+            ElementListSelectionDialog choice = new ElementListSelectionDialog(getShell(),
+                    new WorkbenchLabelProvider());
             choice.setTitle("How a project judges");
             choice.setMessage("Which project?");
             choice.setElements(ours);
