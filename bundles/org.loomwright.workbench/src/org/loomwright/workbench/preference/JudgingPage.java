@@ -67,8 +67,8 @@ public final class JudgingPage extends PropertyPage {
         reason.addListener(SWT.Modify, event -> wish());
         Label basis = new Label(all, SWT.WRAP);
         basis.setText("What a wire may carry is judged by " + Ampacity.cfr().table().basis()
-                + ". No project lowers it; " + AircraftTable.BASIS + " can be shown beside it (Preferences, Wiring). The limits that a project may"
-                + " set stand in its practice as well, each with its source.");
+                + ". No project lowers it; " + AircraftTable.BASIS + " can be shown beside it (Preferences, Wiring)."
+                + " The limits that a project may set stand in its practice as well, each with its source.");
         GridDataFactory.fillDefaults().span(2, 1).hint(WIDTH, SWT.DEFAULT).applyTo(basis);
         Shared.rooms().add(told);
         all.addListener(SWT.Dispose, event -> Shared.rooms().remove(told));
