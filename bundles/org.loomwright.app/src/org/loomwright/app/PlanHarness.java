@@ -140,6 +140,20 @@ public final class PlanHarness {
                 project, cancel, progress);
     }
 
+    /**
+     * Plans one harness with all that its drawings connect and it does not, which it takes over first.
+     *
+     * @param keep whether of the stations and lengths that it has only those change that must
+     * @throws BadCall when it covers more than 10,000 different vehicle geometries
+     */
+    public Planned planTaking(WiringView harness, Project project, boolean keep, Cancel cancel, Progress progress)
+            throws BadCall {
+        progress.report(harness.name() + ": what its drawings connect", 0, 0);
+        TakeOverDrawings.Taken taken = new TakeOverDrawings(reader).into(harness, project, cancel);
+        return (keep ? planAgain(taken.harness(), taken.project(), cancel, progress)
+                : plan(taken.harness(), taken.project(), cancel, progress)).taking(taken.choices());
+    }
+
     /** A harness for so many kinds of vehicle is no harness any more, and planning it would take hours. */
     private static PlanModel bounded(PlanModel model, Project project) throws BadCall {
         if (model.problem().vehicles() > MOST_GEOMETRIES) {

@@ -16,7 +16,6 @@ import org.loomwright.app.OpenProject.Opened;
 import org.loomwright.app.PlanHarness;
 import org.loomwright.app.PlanHarness.Planned;
 import org.loomwright.app.PlanHarness.WhatIf;
-import org.loomwright.app.TakeOverDrawings;
 import org.loomwright.app.print.AdaptorText;
 import org.loomwright.app.print.DraftText;
 import org.loomwright.app.print.PlanPage;
@@ -97,14 +96,11 @@ final class PlanCommand implements Command {
                 all.add(drafts.getFirst().planned());
             } else if (!arguments.hasMatchedOption(ADAPTOR)) {
                 for (WiringView harness : wanted(opened, names)) {
-                    progress.report(harness.name() + ": what its drawings connect", 0, 0);
-                    TakeOverDrawings.Taken taken = arguments.hasMatchedOption(LENGTHS)
-                            ? new TakeOverDrawings.Taken(harness, opened.project(), List.of())
-                            : new TakeOverDrawings(language.reader()).into(harness, opened.project(), Cancel.NEVER);
-                    all.add((arguments.hasMatchedOption(KEEP)
-                            ? plan.planAgain(taken.harness(), taken.project(), Cancel.NEVER, progress)
-                            : plan.plan(taken.harness(), taken.project(), Cancel.NEVER, progress))
-                                    .taking(taken.choices()));
+                    boolean keep = arguments.hasMatchedOption(KEEP);
+                    all.add(!arguments.hasMatchedOption(LENGTHS)
+                            ? plan.planTaking(harness, opened.project(), keep, Cancel.NEVER, progress)
+                            : keep ? plan.planAgain(harness, opened.project(), Cancel.NEVER, progress)
+                            : plan.plan(harness, opened.project(), Cancel.NEVER, progress));
                 }
             }
             for (Planned each : all) {

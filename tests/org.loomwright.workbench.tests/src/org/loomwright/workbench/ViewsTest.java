@@ -95,12 +95,32 @@ class ViewsTest {
             box.notifyListeners(SWT.Selection, new org.eclipse.swt.widgets.Event());
         });
         hand.until("the plan is shown", () -> says("As planned, not as it stands in the source: front fits"));
+        Table chart = hand.found("the application chart", () -> Hand.control(hand.window(), Table.class,
+                each -> each.getColumnCount() == 3 && each.getColumn(2).getText().equals("takes")));
+        assertEquals("front64|year < late67 and (saloon or estate)|front",
+                hand.ask(() -> row(chart, 0)), "which vehicles take what, as the command says it");
         hand.picture("fit-planned");
+        int refused = hand.ask(() -> Arrays.asList(box.getItems()).indexOf("rear, as planned"));
+        hand.tell(() -> {
+            box.select(refused);
+            box.notifyListeners(SWT.Selection, new org.eclipse.swt.widgets.Event());
+        });
+        hand.until("it says that no harness serves all", () -> says("No harness serves all drawings of rear"));
+        String rows = hand.ask(() -> java.util.stream.IntStream.range(0, chart.getItemCount())
+                .mapToObj(i -> row(chart, i)).collect(java.util.stream.Collectors.joining("\n")));
+        assertTrue(rows.contains("|harness 1") && rows.contains("|harness 2"), rows);
+        assertTrue(rows.contains("|why|the fewest that serve all: 2"), rows);
+        hand.picture("fit-refused");
         hand.tell(() -> {
             box.select(Arrays.asList(box.getItems()).indexOf("front"));
             box.notifyListeners(SWT.Selection, new org.eclipse.swt.widgets.Event());
         });
         hand.until("the fit of the source is shown again", () -> !says("As planned, not as it stands"));
+    }
+
+    private static String row(Table table, int row) {
+        return table.getItem(row).getText(0) + "|" + table.getItem(row).getText(1) + "|"
+                + table.getItem(row).getText(2);
     }
 
     @Test

@@ -14,6 +14,7 @@ import org.loomwright.fit.FitRow;
 import org.loomwright.fit.Requirement;
 import org.loomwright.fit.Way;
 import org.loomwright.fit.plan.Conflict;
+import org.loomwright.fit.plan.ConflictFigures;
 import org.loomwright.fit.plan.FewestHarnesses;
 import org.loomwright.fit.plan.Jumpers;
 import org.loomwright.harness.Source;
@@ -44,6 +45,7 @@ final class RefusalText {
                 asked(planned, branch, planned.model().asked().columns().get(vehicle), out);
             }
         }
+        figures(planned).ifPresent(words -> out.append("    ").append(words).append('\n'));
         refusal.conflict().turned(planned.model().problem()).forEach(each -> out.append("  ")
                 .append(planned.model().asked().columns().get(each.vehicle()).label()).append(" has ")
                 .append(each.second()).append(" before ").append(each.first())
@@ -68,6 +70,45 @@ final class RefusalText {
                 + " fewer drawings\n");
     }
 
+    /** By how much what cannot be served together differs, against what is allowed; empty where that is not it. */
+    private static Optional<String> figures(Planned planned) {
+        Conflict conflict = planned.refusal().orElseThrow().conflict();
+        Optional<String> differ = ConflictFigures.differ(conflict, planned.model().problem()).map(each -> "so "
+                + place(planned, each.branch()) + " of " + labels(planned, List.of(each.longer())) + " needs "
+                + mm(each.lengths()) + " more than that of " + labels(planned, List.of(each.shorter())) + "; " + mm(each
+                        .stations()) + " of it can lie along the trunk, and " + mm(Math.max(0, each.allowed()))
+                + " may be excess when all tolerances are taken off: " + mm(each.lengths() - each.stations() - each
+                        .allowed()) + " too much");
+        return differ.or(() -> ConflictFigures.apart(conflict, planned.model().problem()).map(each -> {
+            long between = each.far().last() - each.near().first();
+            boolean one = each.near().branch().equals(each.far().branch());
+            String words = "so " + place(planned, each.near().branch()) + window(planned, each.near()) + ", and "
+                    + (one ? "that" : place(planned, each.far().branch())) + window(planned, each.far());
+            return one ? words + ": "
+                    + mm(each.far().first() - each.near().last()) + " apart"
+                    : words + ", and these are to be " + (between < each.least() ? mm(each.least()) + " apart or more"
+                            : mm(each.most()) + " apart at most");
+        }));
+    }
+
+    private static String window(Planned planned, ConflictFigures.Window window) {
+        return " of " + labels(planned, window.vehicles()) + " can leave the trunk at "
+                + Millimetres.exact(new Length(window.first())) + " to " + mm(window.last());
+    }
+
+    /** The drawings, which is enough where no two of the vehicles have the same. */
+    private static String labels(Planned planned, List<Integer> vehicles) {
+        List<FitColumn> columns = planned.model().asked().columns();
+        List<Integer> all = planned.refusal().orElseThrow().conflict().vehicles();
+        boolean differ = all.stream().map(each -> columns.get(each).drawing()).distinct().count() == all.size();
+        return vehicles.stream().map(columns::get).map(each -> differ ? each.drawing() : each.label())
+                .collect(Collectors.joining(" and "));
+    }
+
+    private static String mm(long nanometres) {
+        return Millimetres.exact(new Length(nanometres)) + " mm";
+    }
+
     static String proof(Refusal refusal) {
         FewestHarnesses.Answer fewest = refusal.fewest();
         return fewest.isClique() ? "; no two of " + names(refusal, fewest.apart()) + " go together"
@@ -82,7 +123,7 @@ final class RefusalText {
                     .append(answer.jumpers().size() == 1 ? " jumper" : " jumpers")
                     .append(answer.isFewest() ? "; no fewer do\n" : answer.atLeast() == 0 ? "\n"
                             : "; fewer than " + answer.atLeast() + " do not\n");
-            answer.jumpers().forEach(each -> out.append("    ").append(place(planned, each)).append(" in ")
+            answer.jumpers().forEach(each -> out.append("    ").append(place(planned, each.branch())).append(" in ")
                     .append(planned.model().asked().columns().get(each.vehicle()).label()).append(": ")
                     .append(Millimetres.exact(new Length(each.length()))).append(" mm or longer\n"));
             refusal.texts().stream().skip(1).forEach(each -> out.append("    as a lead: ").append(each.file())
@@ -90,9 +131,9 @@ final class RefusalText {
         });
     }
 
-    private static String place(Planned planned, Jumpers.Jumper jumper) {
-        return planned.model().asked().rows().stream().filter(row -> row.branch().equals(jumper.branch())).findFirst()
-                .map(row -> Cells.printable(row.place())).orElse(jumper.branch());
+    private static String place(Planned planned, String branch) {
+        return planned.model().asked().rows().stream().filter(row -> row.branch().equals(branch)).findFirst()
+                .map(row -> Cells.printable(row.place())).orElse(branch);
     }
 
     /** What the vehicles of a drawing take, by its index. */
@@ -108,7 +149,7 @@ final class RefusalText {
         return "harness " + (group + 1) + refusal.jumpers().map(answer -> {
             String to = answer.jumpers().stream().filter(each -> planned.model().asked().columns()
                     .get(each.vehicle()).drawing().equals(refusal.drawings().get(index)))
-                    .map(each -> place(planned, each)).distinct().collect(Collectors.joining(", "));
+                    .map(each -> place(planned, each.branch())).distinct().collect(Collectors.joining(", "));
             return "; or the one harness " + (to.isEmpty() ? "as it is" : "with a jumper to " + to);
         }).orElse("");
     }
@@ -146,6 +187,10 @@ final class RefusalText {
         }
         json.endArray();
         json.name("minimal").value(refusal.conflict().minimal());
+        Optional<String> figures = figures(planned);
+        if (figures.isPresent()) {
+            json.name("words").value(figures.get());
+        }
         json.endObject();
         json.name("jumpers").beginArray();
         for (Jumpers.Jumper each : refusal.jumpers().map(Jumpers.Answer::jumpers).orElse(List.of())) {

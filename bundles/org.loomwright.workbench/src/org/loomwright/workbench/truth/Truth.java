@@ -11,6 +11,7 @@ import org.loomwright.app.JudgeFit;
 import org.loomwright.app.JudgeFit.Judged;
 import org.loomwright.app.LayMatrix;
 import org.loomwright.app.PlanHarness;
+import org.loomwright.app.PlanHarness.Planned;
 import org.loomwright.compare.matrix.Matrix;
 import org.loomwright.fit.ChainJudge;
 import org.loomwright.fit.FitDefaults;
@@ -34,12 +35,12 @@ public final class Truth {
     private final Report report;
     private final Optional<String> failure;
     /** A plan that is not found by then is the best until then. */
-    private static final long MOST_PLANNING = 5_000_000_000L;
+    private static final long MOST_PLANNING = 20_000_000_000L;
 
     private final Object fitLock = new Object();
     private final Object matrixLock = new Object();
     private final Object planLock = new Object();
-    private final Map<String, Optional<Judged>> planned = new HashMap<>();
+    private final Map<String, Plan> planned = new HashMap<>();
     private List<Judged> fit;
     private List<Matrix> matrices;
 
@@ -93,32 +94,46 @@ public final class Truth {
     }
 
     /**
-     * Plans a harness anew and judges what was found, once; empty when no harness was found, or none could be planned.
+     * What came of planning a harness.
+     *
+     * @param planned the plan; empty when it could not be planned
+     * @param judged  how it fits as planned; empty when no harness was found
+     * @param trouble why it could not be planned; empty when it could
+     */
+    public record Plan(Optional<Planned> planned, Optional<Judged> judged, String trouble) {
+    }
+
+    /**
+     * Plans a harness anew as the command {@code plan} does, with all that its drawings connect, and judges what was
+     * found, once.
      *
      * @param harness its name
      * @param reader  reads the planned source
      */
-    public Optional<Judged> planned(String harness, SourceReader reader, Cancel cancel, Progress progress) {
+    public Plan planned(String harness, SourceReader reader, Cancel cancel, Progress progress) {
         OffUi.require("planning a harness");
         synchronized (planLock) {
-            Optional<Judged> known = planned.get(harness);
+            Plan known = planned.get(harness);
             if (known == null) {
                 known = fit(cancel, progress).stream().filter(each -> each.harness().name().equals(harness)).findFirst()
-                        .flatMap(each -> planned(each, reader, cancel, progress));
+                        .map(each -> planned(each, reader, cancel, progress))
+                        .orElseGet(() -> new Plan(Optional.empty(), Optional.empty(), "there is no harness "
+                                + harness));
                 planned.put(harness, known);
             }
             return known;
         }
     }
 
-    private Optional<Judged> planned(Judged now, SourceReader reader, Cancel cancel, Progress progress) {
+    private Plan planned(Judged now, SourceReader reader, Cancel cancel, Progress progress) {
         long end = System.nanoTime() + MOST_PLANNING;
         try {
-            return new PlanHarness(reader, new HarnessPlanner(() -> System.nanoTime() - end >= 0), OffUi.judge(
-                    new ChainJudge()), FitDefaults.usual()).plan(now.harness(), project, cancel, progress).judged()
-                    .map(report -> new Judged(now.harness(), now.titles(), report));
+            Planned plan = new PlanHarness(reader, new HarnessPlanner(() -> System.nanoTime() - end >= 0), OffUi.judge(
+                    new ChainJudge()), FitDefaults.usual()).planTaking(now.harness(), project, false, cancel, progress);
+            return new Plan(Optional.of(plan), plan.judged().map(report -> new Judged(now.harness(), now.titles(),
+                    report)), "");
         } catch (BadCall none) {
-            return Optional.empty();
+            return new Plan(Optional.empty(), Optional.empty(), none.getMessage());
         }
     }
 

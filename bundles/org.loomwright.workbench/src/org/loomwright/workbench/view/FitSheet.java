@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.loomwright.app.JudgeFit.Judged;
 import org.loomwright.app.VehicleWords;
+import org.loomwright.app.print.PlanNotes;
 import org.loomwright.fit.FitCell;
 import org.loomwright.fit.FitColumn;
 import org.loomwright.fit.FitReport;
@@ -19,6 +20,7 @@ import org.loomwright.quantity.Length;
 import org.loomwright.workbench.focus.Choice;
 import org.loomwright.workbench.preference.Preferences;
 import org.loomwright.workbench.text.Figures;
+import org.loomwright.workbench.truth.Truth.Plan;
 
 /**
  * The fit of one harness as a table for the chosen vehicles.
@@ -28,16 +30,18 @@ import org.loomwright.workbench.text.Figures;
  * @param heads     headings of the columns, after that of the places
  * @param tips      for each column its vehicles in words
  * @param lines     a line for each place
+ * @param notes     of a plan, which vehicles take what, why not one harness, and what it takes over
  * @param words     the verdict
  */
 public record FitSheet(List<String> harnesses, String harness, List<String> heads, List<String> tips, List<Line> lines,
-        String words) {
+        List<Note> notes, String words) {
 
     public FitSheet {
         harnesses = List.copyOf(harnesses);
         heads = List.copyOf(heads);
         tips = List.copyOf(tips);
         lines = List.copyOf(lines);
+        notes = List.copyOf(notes);
     }
 
     /** A place, the branch that serves it, and what came of it in each column. */
@@ -59,29 +63,45 @@ public record FitSheet(List<String> harnesses, String harness, List<String> head
     public record Box(String text, Optional<FitStatus> status, Optional<Span> span, String detail) {
     }
 
+    /** What is to be said of a plan, and the drawing that it is about. */
+    public record Note(PlanNotes.Note said, Optional<Span> span) {
+    }
+
     private static final Box NOTHING = new Box("-", Optional.empty(), Optional.empty(), "Nothing is asked here.");
 
     /** Stands behind the name of a harness whose fit is shown as it would be planned. */
     static final String AS_PLANNED = ", as planned";
 
     /** Lays out a harness as it was planned. A cell leads to the branch as it stands in the source. */
-    static FitSheet planned(List<Judged> all, String harness, Optional<Judged> planned, Choice choice,
-            Project project) {
+    static FitSheet planned(List<Judged> all, String harness, Plan plan, Choice choice, Project project) {
         FitSheet now = of(all, harness, choice, project);
-        if (planned.isEmpty()) {
-            return new FitSheet(now.harnesses, harness + AS_PLANNED, List.of(), List.of(), List.of(), "No harness was"
-                    + " found that serves all drawings of " + harness + ". The command plan says why.");
+        List<Note> notes = plan.planned().map(PlanNotes::of).orElse(List.of()).stream().map(each -> new Note(each,
+                project.wiring(each.head()).map(drawing -> drawing.wiring().span()))).toList();
+        if (plan.judged().isEmpty()) {
+            return new FitSheet(now.harnesses, harness + AS_PLANNED, List.of(), List.of(), List.of(), notes,
+                    withoutPlan(harness, plan));
         }
-        FitSheet then = of(List.of(planned.get()), harness, choice, project);
+        FitSheet then = of(List.of(plan.judged().get()), harness, choice, project);
+        Span whole = plan.judged().get().harness().wiring().span();
         List<Line> lines = new ArrayList<>();
         for (Line line : then.lines) {
+            // what was taken over is not in the source yet
             Span span = now.lines.stream().filter(each -> each.place.equals(line.place)).findFirst().map(Line::span)
-                    .orElse(line.span);
+                    .orElse(whole);
             lines.add(new Line(line.place, span, line.boxes.stream().map(box -> new Box(box.text, box.status,
                     box.span.map(each -> span), box.detail)).toList()));
         }
-        return new FitSheet(now.harnesses, harness + AS_PLANNED, then.heads, then.tips, lines, "As planned, not as it"
-                + " stands in the source: " + then.words);
+        return new FitSheet(now.harnesses, harness + AS_PLANNED, then.heads, then.tips, lines, notes, "As planned, not"
+                + " as it stands in the source: " + then.words);
+    }
+
+    private static String withoutPlan(String harness, Plan plan) {
+        if (plan.planned().isEmpty()) {
+            return "Not planned: " + plan.trouble() + ".";
+        }
+        return plan.planned().get().refusal().isPresent()
+                ? "No harness serves all drawings of " + harness + ". Why, and what does, is listed here."
+                : "No harness was found for " + harness + " in time; whether there is none was not found out.";
     }
 
     /** Lays out one of the judged harnesses: the one of that name, else the first that covers a drawing. */
@@ -92,7 +112,7 @@ public record FitSheet(List<String> harnesses, String harness, List<String> head
         Optional<Judged> judged = shown.stream().filter(each -> each.harness().name().equals(wanted)).findFirst()
                 .or(() -> shown.stream().findFirst());
         if (judged.isEmpty()) {
-            return new FitSheet(names, "", List.of(), List.of(), List.of(),
+            return new FitSheet(names, "", List.of(), List.of(), List.of(), List.of(),
                     "No harness of this project covers a drawing, so there is nothing that must fit.");
         }
         FitReport report = judged.get().report();
@@ -111,7 +131,7 @@ public record FitSheet(List<String> harnesses, String harness, List<String> head
         heads.addFirst("least");
         List<String> tips = new ArrayList<>(columns.stream().map(each -> tip(judged.get(), each)).toList());
         tips.addFirst("the least margin of the shown vehicles");
-        return new FitSheet(names, judged.get().harness().name(), heads, tips, lines,
+        return new FitSheet(names, judged.get().harness().name(), heads, tips, lines, List.of(),
                 judged.get().harness().name() + " " + report.words() + ". Shown for " + choice.words()
                 + ", margin in " + Preferences.unit().symbol() + ".");
     }

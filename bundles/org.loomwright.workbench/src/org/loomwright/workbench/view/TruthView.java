@@ -133,6 +133,11 @@ public abstract class TruthView<M> extends ViewPart implements IShowInTarget {
         focus.project().ifPresent(project -> Places.open(getSite().getPage(), project, span));
     }
 
+    /** Says what is being done while something is worked out. */
+    protected final void telling(String words) {
+        say(words, null);
+    }
+
     private void told(IProject project, Truth truth) {
         if (focus.project().filter(project::equals).isPresent()) {
             again();
