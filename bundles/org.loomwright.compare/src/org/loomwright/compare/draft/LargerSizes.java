@@ -2,7 +2,6 @@
 package org.loomwright.compare.draft;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -41,31 +40,30 @@ final class LargerSizes {
         this.ours = ours;
     }
 
-    static void raise(WiringView ours, List<WiringView> drawings, Cover cover, Additions additions,
-            List<Choice> choices) {
-        LargerSizes sizes = new LargerSizes(ours);
-        Pins mine = new Pins(ours);
-        for (WiringView drawing : drawings) {
+    static void raise(TakingOver job) {
+        LargerSizes sizes = new LargerSizes(job.ours());
+        Pins mine = new Pins(job.ours());
+        for (WiringView drawing : job.drawings()) {
             Pins pins = new Pins(drawing);
             for (WireView wire : drawing.wires()) {
                 if (!isLink(wire)) {
                     Stream.concat(wire.from().stream(), wire.to().stream()).forEach(end -> pins.outside(end.value(),
-                            end.when().and(wire.when()).and(cover.whole)).forEach((pin, in) -> mine.at(pin)
+                            end.when().and(wire.when()).and(job.cover().whole)).forEach((pin, in) -> mine.at(pin)
                                     .forEach((node, has) -> sizes.compare(drawing, wire, node, in.and(has)))));
                 }
             }
         }
         sizes.raises.values().forEach(raise -> {
             Span span = raise.old.span();
-            String written = additions.written(span);
+            String written = job.additions().written(span);
             String old = raise.old.value().written();
             if (written.contains(old)) {
                 int at = written.indexOf(old);
-                additions.replace(new Span(span.file(), span.offset() + at, old.length(), span.line(), span.column()
-                        + at), raise.now.written());
-                additions.above(raise.wire.wire().span(), "// " + raise.why);
+                job.additions().replace(new Span(span.file(), span.offset() + at, old.length(), span.line(),
+                        span.column() + at), raise.now.written());
+                job.additions().above(raise.wire.wire().span(), "// " + raise.why);
             }
-            choices.add(new Choice(Choice.Kind.GAUGE, "wire " + raise.wire.label(), raise.why));
+            job.choose(Choice.Kind.GAUGE, "wire " + raise.wire.label(), raise.why);
         });
     }
 

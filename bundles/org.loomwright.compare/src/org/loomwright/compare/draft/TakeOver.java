@@ -47,9 +47,9 @@ public record TakeOver(List<TextEdit> edits, List<Choice> choices) {
         List<Choice> choices = new ArrayList<>();
         Additions additions = new Additions(text);
         Cover cover = new Cover(List.of(draft));
-        NameBook names = names(ours);
         Twins twins = new Twins(project, ours, draft, cancel);
-        TakenRuns runs = new TakenRuns(ours, draft, names, cover, additions);
+        TakingOver job = new TakingOver(ours, draft, drawings, cover, names(ours), additions, choices);
+        TakenRuns runs = new TakenRuns(job);
         Map<Node, Condition> lacking = new LinkedHashMap<>();
         for (Node node : new Pins(draft).wired().keySet()) {
             Condition when = twins.lacking(node);
@@ -57,12 +57,11 @@ public record TakeOver(List<TextEdit> edits, List<Choice> choices) {
                 lacking.put(node, when);
             }
         }
-        TakenConnectors connectors = new TakenConnectors(ours, draft, twins, runs, names, cover, drawings, additions,
-                choices);
+        TakenConnectors connectors = new TakenConnectors(job, twins, runs);
         Set<String> branches = new LinkedHashSet<>();
         lacking.keySet().stream().filter(node -> node.kind() == Node.Kind.CAVITY).map(node -> draft.connectors().get(
                 node.element()).connector()).forEach(each -> each.branch().ifPresent(ref -> branches.add(ref.text())));
-        runs.prepare(branches, choices);
+        runs.prepare(branches);
         for (ConnectorView each : draft.connectors().values()) {
             Map<Node, Condition> here = new LinkedHashMap<>();
             lacking.forEach((node, when) -> {
@@ -72,10 +71,9 @@ public record TakeOver(List<TextEdit> edits, List<Choice> choices) {
             });
             connectors.take(each, here);
         }
-        new TakenWires(ours, draft, twins, runs, names, cover, drawings, additions, choices).take(lacking,
-                connectors.added());
+        new TakenWires(job, twins, runs).take(lacking, connectors.added());
         runs.uncap();
-        LargerSizes.raise(ours, drawings, cover, additions, choices);
+        LargerSizes.raise(job);
         return new TakeOver(additions.edits(), choices);
     }
 

@@ -16,34 +16,20 @@ import org.loomwright.harness.Ref;
 import org.loomwright.harness.link.Case;
 import org.loomwright.harness.link.ConnectorView;
 import org.loomwright.harness.link.Node;
-import org.loomwright.harness.link.WiringView;
 
 /** The connectors of a draft that a written harness has not, and what those that it has do not hold. */
 final class TakenConnectors {
 
-    private final WiringView ours;
-    private final WiringView draft;
+    private final TakingOver job;
     private final Twins twins;
     private final TakenRuns runs;
-    private final NameBook names;
-    private final Cover cover;
-    private final List<WiringView> drawings;
-    private final Additions additions;
-    private final List<Choice> choices;
     /** By end of the draft, what it is called in ours where it was lacking, and the vehicles. */
     private final Map<Node, Map<String, Condition>> added = new LinkedHashMap<>();
 
-    TakenConnectors(WiringView ours, WiringView draft, Twins twins, TakenRuns runs, NameBook names, Cover cover,
-            List<WiringView> drawings, Additions additions, List<Choice> choices) {
-        this.ours = ours;
-        this.draft = draft;
+    TakenConnectors(TakingOver job, Twins twins, TakenRuns runs) {
+        this.job = job;
         this.twins = twins;
         this.runs = runs;
-        this.names = names;
-        this.cover = cover;
-        this.drawings = drawings;
-        this.additions = additions;
-        this.choices = choices;
     }
 
     /** What ends of the draft that were lacking are called now: {@code J1:7}. */
@@ -53,7 +39,7 @@ final class TakenConnectors {
 
     /** Adds what is lacking at one connector. */
     void take(ConnectorView theirs, Map<Node, Condition> lacking) {
-        Optional<ConnectorView> own = twins.connector(theirs.name()).map(name -> ours.connectors().get(name));
+        Optional<ConnectorView> own = twins.connector(theirs.name()).map(name -> job.ours().connectors().get(name));
         own.ifPresent(each -> mates(theirs, each));
         Condition without = own.map(ConnectorView::when).orElse(theirs.when().vehicles().none());
         Condition anew = theirs.when().vehicles().anyOf(lacking.values()).minus(without);
@@ -64,8 +50,7 @@ final class TakenConnectors {
             String name = connector(theirs, anew);
             lacking.forEach((node, when) -> put(node, name + ":" + node.pin(), when.and(anew)));
         }
-        branch(theirs).ifPresent(branch -> runs.branch(branch, theirs.when().vehicles().anyOf(lacking.values()),
-                choices));
+        branch(theirs).ifPresent(branch -> runs.branch(branch, theirs.when().vehicles().anyOf(lacking.values())));
     }
 
     private static Optional<String> branch(ConnectorView connector) {
@@ -88,9 +73,9 @@ final class TakenConnectors {
             Condition plugged = in(own.when(), fact.when());
             if (fact.kind() == Connector.CavityKind.PLUG && fact.cavity().text().equals(node.pin())
                     && !plugged.excludes(when)) {
-                TakenWords.narrow(fact.span(), fact.when(), plugged.minus(when), cover, additions);
-                choices.add(new Choice(Choice.Kind.SOCKET, own.name() + ":" + node.pin(), "no plug any more for "
-                        + cover.words(when)));
+                job.narrow(fact.span(), fact.when(), plugged.minus(when));
+                job.choose(Choice.Kind.SOCKET, own.name() + ":" + node.pin(), "no plug any more for "
+                        + job.cover().words(when));
             }
         }
         List<String> lines = new ArrayList<>();
@@ -98,12 +83,12 @@ final class TakenConnectors {
             Condition here = in(when, fact.when());
             if (fact.cavity().text().equals(node.pin()) && fact.kind() != Connector.CavityKind.PLUG
                     && fact.kind() != Connector.CavityKind.MAP && !here.isNever()) {
-                lines.add(word(fact) + cover.when(here, own.when().and(cover.whole)));
+                lines.add(word(fact) + job.cover().when(here, own.when().and(job.cover().whole)));
             }
         }
         if (!lines.isEmpty()) {
-            lines.addFirst("// Taken over from " + TakenWords.drawings(drawings, when) + ".");
-            additions.into(own.connector().span(), lines);
+            lines.addFirst("// Taken over from " + job.drawings(when) + ".");
+            job.additions().into(own.connector().span(), lines);
         }
     }
 
@@ -113,7 +98,7 @@ final class TakenConnectors {
     }
 
     private Condition in(Condition vehicles, Expression when) {
-        return vehicles.and(draft.platform().vehicles().resolve(when).condition());
+        return vehicles.and(job.draft().platform().vehicles().resolve(when).condition());
     }
 
     /** The other half of a year that a connector of ours does not mate yet. */
@@ -126,14 +111,14 @@ final class TakenConnectors {
             Condition open = wanted.minus(other);
             Condition differs = wanted.minus(same).and(other);
             if (!open.isNever()) {
-                String words = "mates " + word(mate.value()) + " in " + TakenWords.drawings(drawings, open);
-                choices.add(new Choice(Choice.Kind.MATE, own.name(), words));
-                additions.into(own.connector().span(), List.of("// Taken over: it " + words + ".", "mates " + word(
-                        mate.value()) + cover.when(open, own.when().and(cover.whole))));
+                String words = "mates " + word(mate.value()) + " in " + job.drawings(open);
+                job.choose(Choice.Kind.MATE, own.name(), words);
+                job.additions().into(own.connector().span(), List.of("// Taken over: it " + words + ".", "mates "
+                        + word(mate.value()) + job.cover().when(open, own.when().and(job.cover().whole))));
             }
             if (!differs.isNever() && mate.value().device()) {
-                choices.add(new Choice(Choice.Kind.LEFT, own.name(), "mates " + word(mate.value()) + " in "
-                        + TakenWords.drawings(drawings, differs) + ", and something else here"));
+                job.choose(Choice.Kind.LEFT, own.name(), "mates " + word(mate.value()) + " in "
+                        + job.drawings(differs) + ", and something else here");
             }
         }
         for (Case<Part> housing : theirs.housings()) {
@@ -141,8 +126,8 @@ final class TakenConnectors {
                     .stream().filter(each -> each.value().name().equals(housing.value().name())).map(Case::when)
                     .toList()));
             if (!differs.isNever() && !own.housings().isEmpty()) {
-                choices.add(new Choice(Choice.Kind.LEFT, own.name(), "is " + housing.value().name().text() + " in "
-                        + TakenWords.drawings(drawings, differs) + ", and something else here"));
+                job.choose(Choice.Kind.LEFT, own.name(), "is " + housing.value().name().text() + " in "
+                        + job.drawings(differs) + ", and something else here");
             }
         }
     }
@@ -153,23 +138,23 @@ final class TakenConnectors {
 
     private String connector(ConnectorView theirs, Condition when) {
         Connector element = theirs.connector();
-        String name = names.take(theirs.name());
-        String spot = branch(theirs).map(branch -> " on " + runs.branch(branch, when, choices))
+        String name = job.names().take(theirs.name());
+        String spot = branch(theirs).map(branch -> " on " + runs.branch(branch, when))
                 .or(() -> element.place().map(place -> " at " + place.text())).orElse("");
-        String from = TakenWords.drawings(drawings, when);
-        choices.add(new Choice(Choice.Kind.SOCKET, name, "taken over from " + from + " for " + cover.words(when)));
-        Block block = new Block(cover, when, "connector " + name + Block.quoted(element.title()) + spot);
+        String from = job.drawings(when);
+        job.choose(Choice.Kind.SOCKET, name, "taken over from " + from + " for " + job.cover().words(when));
+        Block block = new Block(job.cover(), when, "connector " + name + Block.quoted(element.title()) + spot);
         block.fact("is", values(element.housing(), when)).fact("mates", values(element.mates(), when));
         for (Connector.CavityFact fact : element.cavities()) {
             Condition here = in(when, fact.when());
             if (!here.isNever()) {
-                block.line(word(fact) + cover.when(here, when));
+                block.line(word(fact) + job.cover().when(here, when));
             }
         }
         StringBuilder text = new StringBuilder("// Taken over from " + from + ".\n");
-        block.write("", cover.whole, text);
-        additions.after(ours.wiring().connectors().isEmpty() ? ours.wiring().runs().getLast().span()
-                : ours.wiring().connectors().getLast().span(), text.toString().lines().toList());
+        block.write("", job.cover().whole, text);
+        job.additions().after(job.ours().wiring().connectors().isEmpty() ? job.ours().wiring().runs().getLast().span()
+                : job.ours().wiring().connectors().getLast().span(), text.toString().lines().toList());
         return name;
     }
 

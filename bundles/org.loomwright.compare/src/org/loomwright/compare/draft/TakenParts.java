@@ -5,33 +5,19 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.loomwright.condition.Condition;
-import org.loomwright.harness.Ref;
 import org.loomwright.harness.link.DeviceView;
 import org.loomwright.harness.link.WiringView;
 
 /** Ground points and devices in line that wires of a draft need and a written harness has not. */
 final class TakenParts {
 
-    private final WiringView ours;
-    private final WiringView draft;
+    private final TakingOver job;
     private final TakenRuns runs;
-    private final NameBook names;
-    private final Cover cover;
-    private final List<WiringView> drawings;
-    private final Additions additions;
-    private final List<Choice> choices;
     private final Map<String, String> added = new HashMap<>();
 
-    TakenParts(WiringView ours, WiringView draft, TakenRuns runs, NameBook names, Cover cover,
-            List<WiringView> drawings, Additions additions, List<Choice> choices) {
-        this.ours = ours;
-        this.draft = draft;
+    TakenParts(TakingOver job, TakenRuns runs) {
+        this.job = job;
         this.runs = runs;
-        this.names = names;
-        this.cover = cover;
-        this.drawings = drawings;
-        this.additions = additions;
-        this.choices = choices;
     }
 
     /** Our stud for one of the draft that ours has not. */
@@ -45,35 +31,34 @@ final class TakenParts {
     }
 
     private String newStud(String theirs, Condition when) {
-        WiringView.StudView view = draft.studs().get(theirs);
-        String name = names.take(theirs);
+        WiringView.StudView view = job.draft().studs().get(theirs);
+        String name = job.names().take(theirs);
         String words = "stud " + name + view.stud().place().map(ref -> " at " + ref.text()).orElse("")
-                + view.stud().branch().map(ref -> " via " + runs.branch(ref.text(), when, choices)).orElse("")
+                + view.stud().branch().map(ref -> " via " + runs.branch(ref.text(), when)).orElse("")
                 + view.stud().ground().map(ref -> " on " + ref.text()).orElse("")
-                + cover.when(view.when(), cover.whole);
-        choices.add(new Choice(Choice.Kind.SOCKET, name, "a ground point taken over from " + TakenWords.drawings(
-                drawings, view.when())));
-        additions.after(ours.wiring().studs().isEmpty() ? ours.wiring().runs().getLast().span()
-                : ours.wiring().studs().getLast().span(), List.of("// Taken over from " + TakenWords.drawings(drawings,
-                        view.when()) + ".", words));
+                + job.cover().when(view.when(), job.cover().whole);
+        job.choose(Choice.Kind.SOCKET, name, "a ground point taken over from " + job.drawings(view.when()));
+        job.additions().after(job.ours().wiring().studs().isEmpty() ? job.ours().wiring().runs().getLast().span()
+                : job.ours().wiring().studs().getLast().span(), List.of("// Taken over from "
+                        + job.drawings(view.when()) + ".", words));
         return name;
     }
 
     private String newDevice(String theirs) {
-        DeviceView view = draft.devices().get(theirs);
-        String name = names.take(theirs);
+        DeviceView view = job.draft().devices().get(theirs);
+        String name = job.names().take(theirs);
         Cover.Values parts = new Cover.Values();
         view.parts().forEach(each -> parts.add(each.value().name().text(), each.when(), 0));
-        Block block = new Block(cover, view.when(), "device " + name + Block.quoted(view.device().title())).fact("is",
-                parts);
+        Block block = new Block(job.cover(), view.when(), "device " + name + Block.quoted(view.device().title()))
+                .fact("is", parts);
         view.device().place().ifPresent(ref -> block.head(" at " + ref.text()));
         view.device().grounded().ifPresent(ref -> block.head(" on " + ref.text()));
-        String from = TakenWords.drawings(drawings, view.when());
+        String from = job.drawings(view.when());
         StringBuilder text = new StringBuilder("// Taken over from " + from + ".\n");
-        block.head(view.device().returns() ? " returns" : "").write("", cover.whole, text);
-        choices.add(new Choice(Choice.Kind.SOCKET, name, "a device in line, taken over from " + from));
-        additions.after(ours.wiring().devices().isEmpty() ? ours.wiring().runs().getLast().span()
-                : ours.wiring().devices().getLast().span(), text.toString().lines().toList());
+        block.head(view.device().returns() ? " returns" : "").write("", job.cover().whole, text);
+        job.choose(Choice.Kind.SOCKET, name, "a device in line, taken over from " + from);
+        job.additions().after(job.ours().wiring().devices().isEmpty() ? job.ours().wiring().runs().getLast().span()
+                : job.ours().wiring().devices().getLast().span(), text.toString().lines().toList());
         return name;
     }
 }

@@ -21,41 +21,32 @@ import org.loomwright.harness.link.WiringView;
  */
 final class TakenRuns {
 
-    private final WiringView ours;
-    private final WiringView draft;
-    private final NameBook names;
-    private final Cover cover;
-    private final Additions additions;
+    private final TakingOver job;
     private final Map<String, String> branches = new HashMap<>();
     private final Map<String, String> breakouts = new HashMap<>();
     private final Map<String, Condition> uncapped = new LinkedHashMap<>();
 
-    /** @param cover the vehicles that are covered */
-    TakenRuns(WiringView ours, WiringView draft, NameBook names, Cover cover, Additions additions) {
-        this.ours = ours;
-        this.draft = draft;
-        this.names = names;
-        this.cover = cover;
-        this.additions = additions;
+    TakenRuns(TakingOver job) {
+        this.job = job;
     }
 
     /** Our branches for some of the draft's, added in the order in which they leave. */
-    void prepare(Collection<String> theirs, List<Choice> choices) {
-        List<String> order = draft.wiring().runs().stream().flatMap(run -> run.breakouts().stream())
+    void prepare(Collection<String> theirs) {
+        List<String> order = job.draft().wiring().runs().stream().flatMap(run -> run.breakouts().stream())
                 .map(each -> each.name().text()).toList();
-        theirs.stream().map(name -> draft.run(name).orElseThrow()).sorted(Comparator.comparingInt(run -> order.indexOf(
-                run.from().map(Ref::text).orElse("")))).forEach(run -> branch(run.name().text(), cover.whole.vehicles()
-                        .none(), choices));
+        theirs.stream().map(name -> job.draft().run(name).orElseThrow())
+                .sorted(Comparator.comparingInt(run -> order.indexOf(run.from().map(Ref::text).orElse(""))))
+                .forEach(run -> branch(run.name().text(), job.none()));
     }
 
     /** Our branch for one of the draft's, added where there is none; it is not capped in some vehicles. */
-    String branch(String theirs, Condition used, List<Choice> choices) {
+    String branch(String theirs, Condition used) {
         String known = branches.get(theirs);
         if (known == null) {
-            Run run = draft.run(theirs).orElseThrow();
-            Optional<Run> same = ours.wiring().runs(Run.Kind.BRANCH).stream().filter(each -> place(each).equals(place(
-                    run))).findFirst();
-            known = same.map(each -> each.name().text()).orElseGet(() -> added(run, choices));
+            Run run = job.draft().run(theirs).orElseThrow();
+            Optional<Run> same = job.ours().wiring().runs(Run.Kind.BRANCH).stream()
+                    .filter(each -> place(each).equals(place(run))).findFirst();
+            known = same.map(each -> each.name().text()).orElseGet(() -> added(run));
             branches.put(theirs, known);
         }
         uncapped.merge(known, used, Condition::or);
@@ -63,20 +54,20 @@ final class TakenRuns {
     }
 
     /** Our name for a point of the draft: a breakout, the end of a branch, or the datum. */
-    String point(String theirs, List<Choice> choices) {
-        if (draft.run(theirs).filter(run -> run.kind() == Run.Kind.BRANCH).isPresent()) {
-            return branch(theirs, cover.whole.vehicles().none(), choices);
+    String point(String theirs) {
+        if (job.draft().run(theirs).filter(run -> run.kind() == Run.Kind.BRANCH).isPresent()) {
+            return branch(theirs, job.none());
         }
-        return owner(draft, theirs).isPresent() ? breakout(theirs, choices) : theirs;
+        return owner(job.draft(), theirs).isPresent() ? breakout(theirs) : theirs;
     }
 
     /** Takes the vehicles in which a branch is used now out of what is capped. */
     void uncap() {
-        for (Ours.Cap cap : ours.wiring().ours().caps()) {
+        for (Ours.Cap cap : job.ours().wiring().ours().caps()) {
             Condition used = uncapped.get(cap.branch().text());
-            Condition capped = ours.platform().vehicles().resolve(cap.when()).condition().and(cover.whole);
+            Condition capped = job.ours().platform().vehicles().resolve(cap.when()).condition().and(job.cover().whole);
             if (used != null && !used.excludes(capped)) {
-                TakenWords.narrow(cap.span(), cap.when(), capped.minus(used), cover, additions);
+                job.narrow(cap.span(), cap.when(), capped.minus(used));
             }
         }
     }
@@ -90,31 +81,32 @@ final class TakenRuns {
                 .equals(breakout))).findFirst();
     }
 
-    private String added(Run run, List<Choice> choices) {
-        String name = names.take(run.name().text());
+    private String added(Run run) {
+        String name = job.names().take(run.name().text());
         String from = run.from().map(Ref::text).orElseThrow();
         List<String> lines = new ArrayList<>();
         String words = "goes to " + place(run) + ", which no branch served";
-        choices.add(new Choice(Choice.Kind.PARTIAL, name, words));
+        job.choose(Choice.Kind.PARTIAL, name, words);
         lines.add("// Taken over: " + name + " " + words + ".");
-        lines.add("branch " + name + " from " + (owner(draft, from).isPresent() ? breakout(from, choices) : from)
+        lines.add("branch " + name + " from " + (owner(job.draft(), from).isPresent() ? breakout(from) : from)
                 + " to " + place(run));
-        Condition capped = cover.whole.vehicles().anyOf(draft.wiring().ours().caps().stream().filter(cap -> cap.branch()
-                .text().equals(run.name().text())).map(cap -> draft.platform().vehicles().resolve(cap.when())
-                        .condition()).toList()).and(cover.whole);
+        Condition capped = job.cover().whole.vehicles().anyOf(job.draft().wiring().ours().caps().stream()
+                .filter(cap -> cap.branch().text().equals(run.name().text()))
+                .map(cap -> job.draft().platform().vehicles().resolve(cap.when()).condition()).toList())
+                .and(job.cover().whole);
         if (!capped.isNever()) {
             lines.add("// Not in every vehicle. Say where it is parked, and how long it may be for that.");
-            lines.add("cap " + name + " when " + cover.words(capped));
+            lines.add("cap " + name + " when " + job.cover().words(capped));
         }
-        List<Run> runs = ours.wiring().runs();
-        additions.after(runs.getLast().span(), lines);
+        List<Run> runs = job.ours().wiring().runs();
+        job.additions().after(runs.getLast().span(), lines);
         return name;
     }
 
-    private String breakout(String theirs, List<Choice> choices) {
+    private String breakout(String theirs) {
         String known = breakouts.get(theirs);
         if (known == null) {
-            known = twin(theirs).orElseGet(() -> addedBreakout(theirs, choices));
+            known = twin(theirs).orElseGet(() -> addedBreakout(theirs));
             breakouts.put(theirs, known);
         }
         return known;
@@ -122,29 +114,29 @@ final class TakenRuns {
 
     /** The breakout from which we go to where the draft goes from its own; else the one of that name. */
     private Optional<String> twin(String theirs) {
-        for (Run run : draft.wiring().runs(Run.Kind.BRANCH)) {
+        for (Run run : job.draft().wiring().runs(Run.Kind.BRANCH)) {
             if (run.from().filter(ref -> ref.text().equals(theirs)).isPresent()) {
-                Optional<String> from = ours.wiring().runs(Run.Kind.BRANCH).stream().filter(each -> place(each).equals(
-                        place(run))).flatMap(each -> each.from().stream()).map(Ref::text)
-                        .filter(name -> owner(ours, name).isPresent()).findFirst();
+                Optional<String> from = job.ours().wiring().runs(Run.Kind.BRANCH).stream()
+                        .filter(each -> place(each).equals(place(run))).flatMap(each -> each.from().stream())
+                        .map(Ref::text).filter(name -> owner(job.ours(), name).isPresent()).findFirst();
                 if (from.isPresent()) {
                     return from;
                 }
             }
         }
-        return owner(ours, theirs).map(run -> theirs);
+        return owner(job.ours(), theirs).map(run -> theirs);
     }
 
-    private String addedBreakout(String theirs, List<Choice> choices) {
-        Run run = owner(draft, theirs).orElseThrow();
-        Optional<Run> on = run.kind() == Run.Kind.BRANCH ? ours.run(branch(run.name().text(), cover.whole.vehicles()
-                .none(), choices)) : ours.run(run.name().text()).filter(each -> each.kind() == Run.Kind.TRUNK)
-                        .or(() -> ours.wiring().runs(Run.Kind.TRUNK).stream().findFirst());
+    private String addedBreakout(String theirs) {
+        Run run = owner(job.draft(), theirs).orElseThrow();
+        Optional<Run> on = run.kind() == Run.Kind.BRANCH ? job.ours().run(branch(run.name().text(), job.none()))
+                : job.ours().run(run.name().text()).filter(each -> each.kind() == Run.Kind.TRUNK)
+                        .or(() -> job.ours().wiring().runs(Run.Kind.TRUNK).stream().findFirst());
         if (on.isEmpty()) {
-            choices.add(new Choice(Choice.Kind.LEFT, theirs, "no run of ours is there to take this breakout"));
+            job.choose(Choice.Kind.LEFT, theirs, "no run of ours is there to take this breakout");
             return theirs;
         }
-        String name = names.take(theirs);
+        String name = job.names().take(theirs);
         String line = "breakout " + name + " at unknown";
         Optional<Run.Breakout> before = Optional.empty();
         for (Run.Breakout each : run.breakouts()) {
@@ -155,14 +147,14 @@ final class TakenRuns {
                     .filter(mine -> mine.name().text().equals(wanted)).findFirst());
             before = own.isPresent() ? own : before;
         }
-        choices.add(new Choice(Choice.Kind.PARTIAL, name, "a breakout that no branch left from"));
+        job.choose(Choice.Kind.PARTIAL, name, "a breakout that no branch left from");
         String why = "// Taken over: nothing left the trunk here.";
         if (before.isPresent()) {
-            additions.after(before.get().span(), List.of(why, line));
+            job.additions().after(before.get().span(), List.of(why, line));
         } else if (!on.get().breakouts().isEmpty()) {
-            additions.before(on.get().breakouts().getFirst().span(), List.of(why, line));
+            job.additions().before(on.get().breakouts().getFirst().span(), List.of(why, line));
         } else {
-            additions.into(on.get().span(), List.of(why, line));
+            job.additions().into(on.get().span(), List.of(why, line));
         }
         return name;
     }

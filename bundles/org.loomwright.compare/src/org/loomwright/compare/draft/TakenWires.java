@@ -31,15 +31,9 @@ final class TakenWires {
 
     private static final int MOST_CELLS = 1_000;
 
-    private final WiringView ours;
-    private final WiringView draft;
+    private final TakingOver job;
     private final Twins twins;
     private final TakenRuns runs;
-    private final NameBook names;
-    private final Cover cover;
-    private final List<WiringView> drawings;
-    private final Additions additions;
-    private final List<Choice> choices;
     private final NameBook circuits = new NameBook();
     private final Map<Circuit, NameBook> letters = new HashMap<>();
     private final TakenParts parts;
@@ -64,19 +58,12 @@ final class TakenWires {
         }
     }
 
-    TakenWires(WiringView ours, WiringView draft, Twins twins, TakenRuns runs, NameBook names, Cover cover,
-            List<WiringView> drawings, Additions additions, List<Choice> choices) {
-        this.ours = ours;
-        this.draft = draft;
+    TakenWires(TakingOver job, Twins twins, TakenRuns runs) {
+        this.job = job;
         this.twins = twins;
         this.runs = runs;
-        this.names = names;
-        this.cover = cover;
-        this.drawings = drawings;
-        this.additions = additions;
-        this.choices = choices;
-        this.parts = new TakenParts(ours, draft, runs, names, cover, drawings, additions, choices);
-        ours.wiring().circuits().forEach(each -> circuits.take(each.name().text()));
+        this.parts = new TakenParts(job, runs);
+        job.ours().wiring().circuits().forEach(each -> circuits.take(each.name().text()));
     }
 
     /**
@@ -86,7 +73,7 @@ final class TakenWires {
      * @param called  what those of them that are cavities are called now
      */
     void take(Map<Node, Condition> lacking, Map<Node, Map<String, Condition>> called) {
-        for (Circuit circuit : draft.wiring().circuits()) {
+        for (Circuit circuit : job.draft().wiring().circuits()) {
             List<Edge> edges = edges(circuit);
             if (edges.stream().anyMatch(edge -> lacking.containsKey(edge.from) || lacking.containsKey(edge.to))) {
                 new OneCircuit(circuit, edges, lacking, called).take();
@@ -96,7 +83,7 @@ final class TakenWires {
 
     private List<Edge> edges(Circuit circuit) {
         List<Edge> edges = new ArrayList<>();
-        for (WireView wire : draft.wires()) {
+        for (WireView wire : job.draft().wires()) {
             if (wire.circuit() == circuit) {
                 for (Case<Node> from : wire.from()) {
                     for (Case<Node> to : wire.to()) {
@@ -139,18 +126,18 @@ final class TakenWires {
             List<Condition> wanted = edges.stream().flatMap(edge -> Stream.of(edge.from, edge.to)).distinct()
                     .filter(lacking::containsKey).map(lacking::get).toList();
             conditions.addAll(wanted);
-            Cells cells = cover.whole.vehicles().anyOf(wanted).split(conditions.stream().distinct().toList(),
+            Cells cells = job.cover().whole.vehicles().anyOf(wanted).split(conditions.stream().distinct().toList(),
                     MOST_CELLS);
             for (Cell cell : cells.list()) {
                 new InVehicles(cell.vehicles()).take();
             }
             if (!cells.complete()) {
-                choices.add(new Choice(Choice.Kind.LEFT, "circuit " + circuit.name().text(), "differs between more"
-                        + " than " + MOST_CELLS + " kinds of vehicle; look through it yourself"));
+                job.choose(Choice.Kind.LEFT, "circuit " + circuit.name().text(), "differs between more"
+                        + " than " + MOST_CELLS + " kinds of vehicle; look through it yourself");
             }
             Map<Optional<Circuit>, Map<Lead, Condition>> byHome = new LinkedHashMap<>();
             for (Map<Lead, Condition> group : groups()) {
-                Condition own = cover.whole.vehicles().anyOf(group.values());
+                Condition own = job.cover().whole.vehicles().anyOf(group.values());
                 Optional<Circuit> home = group.keySet().stream().flatMap(lead -> homes.getOrDefault(lead, Set.of())
                         .stream()).filter(each -> own.implies(when(each))).findFirst();
                 byHome.computeIfAbsent(home, key -> new LinkedHashMap<>()).putAll(group);
@@ -177,8 +164,8 @@ final class TakenWires {
         }
 
         private Condition when(Circuit circuit) {
-            return ours.circuits().stream().filter(view -> view.circuit() == circuit).findFirst().orElseThrow().when()
-                    .and(cover.whole);
+            return job.ours().circuits().stream().filter(view -> view.circuit() == circuit).findFirst().orElseThrow()
+                    .when().and(job.cover().whole);
         }
 
         /** The circuit in vehicles of one kind, in which each end is there or is not. */
@@ -219,12 +206,13 @@ final class TakenWires {
                         theirs), vehicles).keySet()));
                 Node best = null;
                 long most = 0;
-                for (WiringView.SpliceView each : ours.splices().values()) {
+                for (WiringView.SpliceView each : job.ours().splices().values()) {
                     Node node = each.node();
-                    long shared = !vehicles.implies(each.when()) ? 0 : ours.wires().stream().filter(wire -> vehicles
-                            .implies(wire.when()) && Twins.endsAt(wire, node)).flatMap(wire -> Stream.concat(wire.from()
-                                    .stream(), wire.to().stream())).filter(end -> vehicles.implies(end.when()))
-                            .map(Case::value).distinct().filter(around::contains).count();
+                    long shared = !vehicles.implies(each.when()) ? 0 : job.ours().wires().stream()
+                            .filter(wire -> vehicles.implies(wire.when()) && Twins.endsAt(wire, node))
+                            .flatMap(wire -> Stream.concat(wire.from().stream(), wire.to().stream()))
+                            .filter(end -> vehicles.implies(end.when())).map(Case::value).distinct()
+                            .filter(around::contains).count();
                     if (shared > most) {
                         most = shared;
                         best = node;
@@ -237,7 +225,7 @@ final class TakenWires {
                 return switch (node.kind()) {
                     case SPLICE -> !splices.containsKey(node);
                     case STUD -> twins.of(node, vehicles).isEmpty();
-                    case PIN -> node.owner().equals(draft.name()) ? twins.of(node, vehicles).isEmpty()
+                    case PIN -> node.owner().equals(job.draft().name()) ? twins.of(node, vehicles).isEmpty()
                             : isLacking(node);
                     default -> isLacking(node);
                 };
@@ -287,7 +275,7 @@ final class TakenWires {
                 return switch (known.kind()) {
                     case SPLICE -> 0;
                     case STUD -> 1;
-                    case CAVITY -> draft.connectors().get(known.element()).mates().stream().anyMatch(each -> each
+                    case CAVITY -> job.draft().connectors().get(known.element()).mates().stream().anyMatch(each -> each
                             .value().device()) ? 3 : 2;
                     default -> 4;
                 };
@@ -327,8 +315,8 @@ final class TakenWires {
             private void shared(Node known, String name) {
                 Choice choice = new Choice(Choice.Kind.LEFT, name, "holds one wire more; crimp both into one terminal,"
                         + " or splice them");
-                if (known.kind() == Node.Kind.CAVITY && !choices.contains(choice)) {
-                    choices.add(choice);
+                if (known.kind() == Node.Kind.CAVITY && !job.choices().contains(choice)) {
+                    job.choices().add(choice);
                 }
             }
 
@@ -336,7 +324,8 @@ final class TakenWires {
             private Optional<Circuit> home(Node known, Condition when) {
                 Node node = known.kind() == Node.Kind.SPLICE ? splices.get(known)
                         : twins.of(known, when).keySet().stream().findFirst().orElse(known);
-                return ours.wires().stream().filter(wire -> Twins.endsAt(wire, node) && !wire.when().excludes(when))
+                return job.ours().wires().stream()
+                        .filter(wire -> Twins.endsAt(wire, node) && !wire.when().excludes(when))
                         .max(Comparator.comparing(wire -> when.implies(wire.when()))).map(WireView::circuit);
             }
 
@@ -345,7 +334,7 @@ final class TakenWires {
                 Map<String, Condition> all = new LinkedHashMap<>();
                 if (node.kind() == Node.Kind.SPLICE) {
                     all.put(Optional.ofNullable(splices.get(node)).map(Node::element).orElseGet(() -> newSplices
-                            .computeIfAbsent(node, key -> names.take(node.element()))), vehicles);
+                            .computeIfAbsent(node, key -> job.names().take(node.element()))), vehicles);
                     return all;
                 }
                 twins.of(node, vehicles).forEach((own, in) -> all.put(own.label(), in));
@@ -354,8 +343,8 @@ final class TakenWires {
                 if (all.isEmpty()) {
                     all.put(switch (node.kind()) {
                         case STUD -> parts.stud(node.element(), vehicles);
-                        case PIN -> (node.owner().equals(draft.name()) ? parts.device(node.element()) : node.element())
-                                + (node.pin().isEmpty() ? "" : ":" + node.pin());
+                        case PIN -> (node.owner().equals(job.draft().name()) ? parts.device(node.element())
+                                : node.element()) + (node.pin().isEmpty() ? "" : ":" + node.pin());
                         default -> node.label();
                     }, vehicles);
                 }
@@ -364,39 +353,42 @@ final class TakenWires {
         }
 
         private void write(Optional<Circuit> home, Map<Lead, Condition> all) {
-            Condition any = cover.whole.vehicles().anyOf(all.values());
+            Condition any = job.cover().whole.vehicles().anyOf(all.values());
             Condition own = home.map(this::when).orElse(any);
             NameBook book = home.map(each -> letters.computeIfAbsent(each, TakenWires::wires)).orElseGet(NameBook::new);
             List<String> lines = new ArrayList<>();
             String colour = home.isEmpty() ? colour(circuit) : "";
             newSplices.forEach((node, name) -> {
-                Condition when = cover.whole.vehicles().anyOf(all.entrySet().stream().filter(each -> each.getKey().from
-                        .equals(name) || each.getKey().to.equals(name)).map(Map.Entry::getValue).toList());
+                Condition when = job.cover().whole.vehicles().anyOf(all.entrySet().stream()
+                        .filter(each -> each.getKey().from.equals(name) || each.getKey().to.equals(name))
+                        .map(Map.Entry::getValue).toList());
                 if (!when.isNever()) {
                     lines.add(splice(node, name, when, own));
                 }
             });
             String number = home.map(each -> each.name().text()).orElseGet(() -> circuits.take(circuit.name().text()));
-            String from = TakenWords.drawings(drawings, any);
-            all.forEach((lead, when) -> lines.add(wire(lead, book) + cover.when(when, own)));
-            choices.add(new Choice(Choice.Kind.PARTIAL, "circuit " + number, all.size() + (all.size() == 1 ? " wire"
-                    : " wires") + " taken over from " + from));
+            String from = job.drawings(any);
+            all.forEach((lead, when) -> lines.add(wire(lead, book) + job.cover().when(when, own)));
+            job.choose(Choice.Kind.PARTIAL, "circuit " + number, all.size() + (all.size() == 1 ? " wire"
+                    : " wires") + " taken over from " + from);
             if (home.isPresent()) {
                 lines.addFirst("// Taken over from " + from + ".");
-                additions.into(home.get().span(), lines);
+                job.additions().into(home.get().span(), lines);
                 return;
             }
-            Block block = new Block(cover, own, "circuit " + number + Block.quoted(circuit.title()) + colour);
+            Block block = new Block(job.cover(), own, "circuit " + number + Block.quoted(circuit.title()) + colour);
             if (!number.equals(circuit.name().text())) {
-                drawings.stream().filter(view -> !view.when().excludes(own)).filter(view -> view.wiring().circuits()
-                        .stream().anyMatch(each -> each.name().text().equals(circuit.name().text())))
+                job.drawings().stream().filter(view -> !view.when().excludes(own))
+                        .filter(view -> view.wiring().circuits().stream()
+                                .anyMatch(each -> each.name().text().equals(circuit.name().text())))
                         .forEach(view -> block.line("stands for " + circuit.name().text() + " of " + view.name()));
             }
             lines.forEach(block::line);
             StringBuilder text = new StringBuilder("// Taken over from " + from + ".\n");
-            block.write("", cover.whole, text);
-            additions.after(ours.wiring().circuits().isEmpty() ? ours.wiring().runs().getLast().span() : ours.wiring()
-                    .circuits().getLast().span(), text.toString().lines().toList());
+            block.write("", job.cover().whole, text);
+            job.additions().after(job.ours().wiring().circuits().isEmpty()
+                    ? job.ours().wiring().runs().getLast().span() : job.ours().wiring().circuits().getLast().span(),
+                    text.toString().lines().toList());
         }
 
         private String wire(Lead lead, NameBook book) {
@@ -410,11 +402,11 @@ final class TakenWires {
         }
 
         private String splice(Node node, String name, Condition when, Condition own) {
-            WiringView.SpliceView view = draft.splices().get(node.element());
+            WiringView.SpliceView view = job.draft().splices().get(node.element());
             String at = view.splice().at().point().or(() -> view.splice().at().run()).map(Ref::text).map(point -> runs
-                    .point(point, choices)).orElse("");
+                    .point(point)).orElse("");
             return "splice " + name + " at " + at + view.splice().method().map(ref -> " by " + ref).orElse("")
-                    + cover.when(when, own);
+                    + job.cover().when(when, own);
         }
     }
 
