@@ -93,6 +93,8 @@ class PlanHarnessTest {
                     lamp in front66 (year = 1966 and fogLamps): leaves the trunk at 500 mm, needs 200.0 mm, ± 9.0 mm \
                 in all, 250 mm excess allowed
                     lamp in front67"""), text);
+        assertTrue(text.contains("    so lamp of front66 can leave the trunk at 350 to 650 mm, and that of front67 can"
+                + " leave the trunk at 670 to 970 mm: 20 mm apart\n"), text);
         assertTrue(text.contains("  the fewest that serve all: 2; no two of front66, front67 go together\n"), text);
     }
 
@@ -106,7 +108,7 @@ class PlanHarnessTest {
                 .judged(), Optional.of(
                 new PlanHarness.Refusal(known.drawings(), new Conflict(known.conflict().vehicles(), known.conflict()
                         .branches(), false), new FewestHarnesses.Answer(List.of(List.of(0)), List.of(), List.of(1),
-                        List.of(0), 5, 2), known.jumpers(), List.of())), List.of());
+                        List.of(0), 5, 2, true), known.jumpers(), List.of())), List.of());
         String text = PlanPages.text(List.of(open), Palette.PLAIN, WIDTH);
         assertTrue(text.contains("one harness; whether they could without one of them was not always found out:\n"));
         assertTrue(text.contains("  the fewest that serve the others: 1; no two of front66 go together\n"), text);
@@ -115,10 +117,17 @@ class PlanHarnessTest {
         Planned more = new Planned(planned.model(), planned.plan(), planned.text(), planned.before(), planned
                 .judged(), Optional.of(
                 new PlanHarness.Refusal(known.drawings(), known.conflict(), new FewestHarnesses.Answer(
-                        known.fewest().groups(), List.of(), List.of(), List.of(0), 5, 2), known.jumpers(), List.of())),
-                List.of());
+                        known.fewest().groups(), List.of(), List.of(), List.of(0), 5, 2, true), known.jumpers(),
+                        List.of())), List.of());
         assertTrue(PlanPages.text(List.of(more), Palette.PLAIN, WIDTH).contains("  found to serve all: 2; at least 1"
                 + " are needed; of 2 of 5 sets that were tried it was not found out whether one harness fits them\n"));
+        Planned givenUp = new Planned(planned.model(), planned.plan(), planned.text(), planned.before(), planned
+                .judged(), Optional.of(
+                new PlanHarness.Refusal(known.drawings(), known.conflict(), new FewestHarnesses.Answer(
+                        known.fewest().groups(), List.of(), List.of(), List.of(0), 5, 0, false), known.jumpers(),
+                        List.of())), List.of());
+        assertTrue(PlanPages.text(List.of(givenUp), Palette.PLAIN, WIDTH).contains("  found to serve all: 2; at least 1"
+                + " are needed; not every way to make do with fewer was tried\n"));
         assertTrue(PlanPages.json(List.of(more)).contains("\"isFewest\": false"));
         assertTrue(PlanPages.json(List.of(more)).contains("\"setsNotKnown\": 2"));
     }

@@ -113,8 +113,9 @@ final class RefusalText {
         FewestHarnesses.Answer fewest = refusal.fewest();
         return fewest.isClique() ? "; no two of " + names(refusal, fewest.apart()) + " go together"
                 : fewest.isFewest() ? "; every way to make do with fewer was tried"
-                : "; at least " + Math.max(1, fewest.apart().size()) + " are needed; of " + fewest.open() + " of "
-                        + fewest.asked() + " sets that were tried it was not found out whether one harness fits them";
+                : "; at least " + Math.max(1, fewest.apart().size()) + " are needed; " + (fewest.open() == 0
+                        ? "not every way to make do with fewer was tried" : "of " + fewest.open() + " of "
+                        + fewest.asked() + " sets that were tried it was not found out whether one harness fits them");
     }
 
     private static void jumpers(Planned planned, Refusal refusal, StringBuilder out) {

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.loomwright.quantity.Cancel;
@@ -42,7 +43,7 @@ public record Conflict(List<Integer> vehicles, List<String> branches, boolean mi
         vehicles.set(0, problem.vehicles());
         for (int v = 0; v < problem.vehicles(); v++) {
             vehicles.clear(v);
-            Optional<Boolean> fits = planner.fits(Parts.vehicles(problem, vehicles), cancel);
+            Optional<Boolean> fits = fits(Parts.vehicles(problem, vehicles), planner, cancel);
             minimal &= fits.isPresent();
             vehicles.set(v, fits.orElse(true));
         }
@@ -51,7 +52,7 @@ public record Conflict(List<Integer> vehicles, List<String> branches, boolean mi
         onTrunks(less).filter(each -> !each.asks().isEmpty()).forEach(each -> branches.add(each.name()));
         for (String branch : List.copyOf(branches)) {
             branches.remove(branch);
-            Optional<Boolean> fits = planner.fits(Parts.branches(less, branches), cancel);
+            Optional<Boolean> fits = fits(Parts.branches(less, branches), planner, cancel);
             minimal &= fits.isPresent();
             if (fits.orElse(true)) {
                 branches.add(branch);
@@ -59,6 +60,11 @@ public record Conflict(List<Integer> vehicles, List<String> branches, boolean mi
         }
         List<String> order = onTrunks(less).map(PlanBranch::name).filter(branches::contains).toList();
         return new Conflict(vehicles.stream().boxed().toList(), order, minimal);
+    }
+
+    /** With so much work at most; what was not found out then is kept. */
+    private static Optional<Boolean> fits(PlanProblem problem, HarnessPlanner planner, Cancel cancel) {
+        return planner.counting(new AtomicInteger(), FewestHarnesses.MOST_PROGRAMS).fits(problem, cancel);
     }
 
     /**

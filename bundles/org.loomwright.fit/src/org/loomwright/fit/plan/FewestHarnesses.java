@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.loomwright.quantity.Cancel;
 import org.loomwright.quantity.Progress;
 
@@ -18,9 +19,16 @@ import org.loomwright.quantity.Progress;
  * largest set found of drawings of which no two go together is the proof from below; a way to put all into so many
  * groups the proof from above. Between the two, numbers are tried one after the other, each exhaustively.
  *
- * <p>Exact. Exponential in the worst case; each question whether a set fits is asked once.
+ * <p>Exact, and exponential in the worst case; each question whether a set fits is asked once. So nothing more is tried
+ * of a number, or of a set, after so much work, and then it is said that the number is not proved.
  */
 public final class FewestHarnesses {
+
+    /** What a set of drawings may take, in linear programs. */
+    static final int MOST_PROGRAMS = 20_000;
+    /** How many sets are asked about for one number of harnesses. */
+    private static final int MOST_ASKED = 5_000;
+    private static final int MOST_STEPS = 1_000_000;
 
     private final PlanProblem problem;
     private final List<BitSet> drawings;
@@ -29,6 +37,11 @@ public final class FewestHarnesses {
     private final HarnessPlanner planner;
     private final Map<BitSet, Optional<Boolean>> known = new HashMap<>();
     private final BitSet[] apart;
+    private final int mostAsked;
+    /** So many sets may be known before a number is given up, and so many steps may be taken. */
+    private int askedAtMost;
+    private int steps;
+    private boolean isExhausted = true;
     /** Sets that were planned: those that fit, and those that do not. */
     private final List<BitSet> fitting = new ArrayList<>();
     private final List<BitSet> quarrelling = new ArrayList<>();
@@ -43,9 +56,10 @@ public final class FewestHarnesses {
      * @param asked   how many different sets were tried
      * @param open    of how many of these it was not found out whether a harness fits; they were taken as ones that
      *                none fits
+     * @param exhausted true when every way to make do with fewer was tried
      */
     public record Answer(List<List<Integer>> groups, List<Integer> alone, List<Integer> unclear, List<Integer> apart,
-            int asked, int open) {
+            int asked, int open, boolean exhausted) {
 
         public Answer {
             groups = List.copyOf(groups);
@@ -56,7 +70,7 @@ public final class FewestHarnesses {
 
         /** True when it is proved that no fewer harnesses serve what they serve. */
         public boolean isFewest() {
-            return isClique() || open == 0;
+            return isClique() || open == 0 && exhausted;
         }
 
         /** True when the number is proved from below by drawings of which no two go together. */
@@ -65,8 +79,9 @@ public final class FewestHarnesses {
         }
     }
 
-    private FewestHarnesses(PlanProblem problem, List<BitSet> drawings, HarnessPlanner planner, Cancel cancel,
-            Progress progress) {
+    private FewestHarnesses(PlanProblem problem, List<BitSet> drawings, HarnessPlanner planner, int mostAsked,
+            Cancel cancel, Progress progress) {
+        this.mostAsked = mostAsked;
         this.progress = progress;
         this.planner = planner;
         this.problem = problem;
@@ -87,7 +102,13 @@ public final class FewestHarnesses {
     /** The same, telling how many sets of drawings were tried. */
     public static Answer of(PlanProblem problem, List<BitSet> drawings, HarnessPlanner planner, Cancel cancel,
             Progress progress) {
-        return new FewestHarnesses(problem, List.copyOf(drawings), planner, cancel, progress).find();
+        return of(problem, drawings, planner, MOST_ASKED, cancel, progress);
+    }
+
+    /** The same with so many sets at most to ask about for one number of harnesses. */
+    static Answer of(PlanProblem problem, List<BitSet> drawings, HarnessPlanner planner, int mostAsked, Cancel cancel,
+            Progress progress) {
+        return new FewestHarnesses(problem, List.copyOf(drawings), planner, mostAsked, cancel, progress).find();
     }
 
     private boolean fits(BitSet group) {
@@ -119,7 +140,7 @@ public final class FewestHarnesses {
     private Optional<Boolean> planned(BitSet group) {
         BitSet vehicles = new BitSet();
         group.stream().forEach(drawing -> vehicles.or(drawings.get(drawing)));
-        return planner.fits(Parts.vehicles(problem, vehicles), cancel);
+        return planner.counting(new AtomicInteger(), MOST_PROGRAMS).fits(Parts.vehicles(problem, vehicles), cancel);
     }
 
     private Answer find() {
@@ -144,13 +165,18 @@ public final class FewestHarnesses {
         BitSet left = new BitSet();
         rest.stream().filter(each -> !clique.contains(each)).forEach(left::set);
         List<BitSet> groups = new ArrayList<>();
+        int before = known.size();
         for (int most = Math.max(1, clique.size()); !rest.isEmpty() && groups.isEmpty(); most++) {
+            // as many harnesses as drawings always do, and each drawing then takes the first that it may
+            most = known.size() - before >= 2 * mostAsked ? rest.size() : most;
+            askedAtMost = most < rest.size() ? known.size() + mostAsked : Integer.MAX_VALUE;
+            steps = 0;
             place(left, new ArrayList<>(clique.stream().map(FewestHarnesses::set).toList()), most, groups);
         }
         return new Answer(groups.stream().map(group -> group.stream().boxed().toList())
                 .sorted(Comparator.comparing(List::getFirst)).toList(), alone, unclear,
                 clique.stream().sorted().toList(), known.size(),
-                (int) known.values().stream().filter(Optional::isEmpty).count());
+                (int) known.values().stream().filter(Optional::isEmpty).count(), isExhausted);
     }
 
     private static BitSet set(int... members) {
@@ -170,11 +196,13 @@ public final class FewestHarnesses {
 
     private void grow(List<Integer> chosen, List<Integer> candidates, List<Integer> best) {
         cancel.check();
+        steps++;
         if (chosen.size() > best.size()) {
             best.clear();
             best.addAll(chosen);
         }
-        for (int i = 0; i < candidates.size() && chosen.size() + candidates.size() - i > best.size(); i++) {
+        for (int i = 0; i < candidates.size() && steps < MOST_STEPS
+                && chosen.size() + candidates.size() - i > best.size(); i++) {
             int next = candidates.get(i);
             chosen.add(next);
             grow(chosen, candidates.subList(i + 1, candidates.size()).stream().filter(apart[next]::get).toList(),
@@ -192,6 +220,11 @@ public final class FewestHarnesses {
         if (left.isEmpty()) {
             groups.forEach(group -> found.add((BitSet) group.clone()));
             return true;
+        }
+        steps++;
+        if (known.size() >= askedAtMost || steps > MOST_STEPS && askedAtMost != Integer.MAX_VALUE) {
+            isExhausted = false;
+            return false;
         }
         int next = next(left, groups);
         left.clear(next);

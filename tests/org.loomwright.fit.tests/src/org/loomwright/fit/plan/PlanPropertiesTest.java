@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.loomwright.harness.Ours.Objective;
 import org.loomwright.quantity.Cancel;
+import org.loomwright.quantity.Progress;
 import org.loomwright.quantity.CutTolerance;
 import org.loomwright.quantity.Length;
 import org.loomwright.quantity.Tolerance;
@@ -264,6 +265,30 @@ class PlanPropertiesTest {
     @Tag("outside")
     @Test
     void fourHarnessesAreNeededThoughNoThreeDrawingsQuarrel() {
+        FewestHarnesses.Answer answer = fewest(mycielski());
+        assertEquals(4, answer.groups().size());
+        assertEquals(2, answer.apart().size());
+        assertTrue(answer.isFewest() && !answer.isClique());
+    }
+
+    /** With little work for each number, some harnesses that do are found, and are not called the fewest. */
+    @Test
+    void whatWasNotTriedIsNotCalledTheFewest() {
+        PlanProblem problem = mycielski();
+        FewestHarnesses.Answer answer = FewestHarnesses.of(problem, IntStream.range(0, 11).mapToObj(each -> BitSet
+                .valueOf(new long[] {1L << each})).toList(), new HarnessPlanner(), 1, Cancel.NEVER, Progress.NONE);
+        assertEquals(2, answer.apart().size());
+        assertTrue(!answer.isFewest() && answer.open() == 0, answer.toString());
+        assertEquals(IntStream.range(0, 11).boxed().toList(), answer.groups().stream().flatMap(List::stream).sorted()
+                .toList());
+        for (List<Integer> group : answer.groups()) {
+            BitSet vehicles = new BitSet();
+            group.forEach(vehicles::set);
+            assertTrue(plan(Parts.vehicles(problem, vehicles)).isPresent(), group.toString());
+        }
+    }
+
+    private static PlanProblem mycielski() {
         List<int[]> pairs = new ArrayList<>();
         for (int i = 0; i < 5; i++) {
             pairs.add(new int[] {i, (i + 1) % 5});
@@ -271,10 +296,7 @@ class PlanPropertiesTest {
             pairs.add(new int[] {5 + i, (i + 4) % 5});
             pairs.add(new int[] {5 + i, 10});
         }
-        FewestHarnesses.Answer answer = fewest(Instances.quarrel(11, pairs));
-        assertEquals(4, answer.groups().size());
-        assertEquals(2, answer.apart().size());
-        assertTrue(answer.isFewest() && !answer.isClique());
+        return Instances.quarrel(11, pairs);
     }
 
     private static int groups(PlanProblem problem, int count) {
