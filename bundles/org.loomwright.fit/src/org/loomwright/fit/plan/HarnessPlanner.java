@@ -10,15 +10,18 @@ import org.loomwright.quantity.Progress;
 /**
  * The planner: stiff trunks by {@link RigidPlanner}'s dynamic programme, trunks with slack by branch and bound over the
  * projected model, both exact at every level; trees with slack, and grids that are no multiple of the steps in which
- * slack is taken up, as far as can be, with what it may fall short. Stateless but for the question whether to end with
- * the best that was found; safe for use by several threads if that is.
+ * slack is taken up, as far as can be, with what it may fall short. Each question ends after {@value #MOST_PROGRAMS}
+ * linear programs with the best that was found and what none is below. Stateless but for the question whether to end
+ * with the best that was found; safe for use by several threads if that is.
  */
 public final class HarnessPlanner implements Planner {
+
+    static final int MOST_PROGRAMS = 500_000;
 
     private final Cancel enough;
     private final LinearProgram.Solver solver;
 
-    /** A planner that takes the time it needs. */
+    /** A planner that is not told to end before it has done all it does. */
     public HarnessPlanner() {
         this(Cancel.NEVER);
     }
@@ -69,6 +72,10 @@ public final class HarnessPlanner implements Planner {
     }
 
     private List<TrunkSearch> searches(PlanProblem problem, Cancel cancel, Progress progress) {
+        return counting(new AtomicInteger(), MOST_PROGRAMS).counted(problem, cancel, progress);
+    }
+
+    private List<TrunkSearch> counted(PlanProblem problem, Cancel cancel, Progress progress) {
         boolean one = problem.trunks().size() == 1;
         return problem.trunks().stream().map(trunk -> search(trunk, problem, cancel, progress, one ? "" : trunk.name()))
                 .toList();

@@ -37,6 +37,19 @@ class PlanProgressTest {
         closesOn(lines, "length", found.length() / MM);
     }
 
+    /** After so many linear programs it is the best that was found, with what no harness is below. */
+    @Test
+    void aPlanEndsAfterSoMuchWork() {
+        PlanProblem problem = SeededPlatforms.withSlack(1);
+        HarnessPlan all = new HarnessPlanner().plan(problem, Cancel.NEVER);
+        HarnessPlan some = new HarnessPlanner().counting(new AtomicInteger(), 1_000).plan(problem, Cancel.NEVER);
+        assertTrue(some.work().programs() < 1_500 && all.work().programs() > 3_000, some.work() + ", " + all.work());
+        HarnessPlan.Solution best = all.found().orElseThrow();
+        HarnessPlan.Solution found = some.found().orElseThrow();
+        assertTrue(best.isBest() && !found.isBest());
+        assertTrue(found.bounds().excess() <= best.excess() && best.excess() <= found.excess(), found.toString());
+    }
+
     private static void closesOn(List<String> lines, String level, double last) {
         List<Double> best = new ArrayList<>();
         List<Double> least = new ArrayList<>();
