@@ -40,6 +40,7 @@ class WorkbenchStartTest {
         ProcessBuilder start = new ProcessBuilder(PRODUCT.resolve("loomwright-workbench").toString(), "-data",
                 workspace.toString(), "-nosplash", "-consoleLog");
         start.environment().put("JAVA_HOME", System.getProperty("java.home"));
+        start.environment().put("XDG_CACHE_HOME", temporary.resolve("cache").toString());
         comesUp(start, workspace);
     }
 
@@ -69,7 +70,12 @@ class WorkbenchStartTest {
             }
             Thread.sleep(1_000);
         } finally {
-            process.descendants().forEach(ProcessHandle::destroy);
+            // the program writes what its next start is quicker by before it ends
+            for (ProcessHandle each : process.descendants().toList()) {
+                each.destroy();
+                each.onExit().completeOnTimeout(each, 60, TimeUnit.SECONDS).join();
+                each.destroyForcibly();
+            }
             process.destroy();
             process.waitFor(20, TimeUnit.SECONDS);
             process.destroyForcibly();

@@ -71,6 +71,7 @@ class ImportTest {
         hand.until("two rows are taken", () -> table.getItem(0).getText(1).equals("yes")
                 && table.getItem(2).getText(1).equals("yes"));
         assertTrue(hand.ask(() -> table.getItem(1).getText(2)).contains("a wire size needs its system"));
+        hand.rest(500);
         hand.picture("import");
         assertEquals("""
                 drawing imported of p {

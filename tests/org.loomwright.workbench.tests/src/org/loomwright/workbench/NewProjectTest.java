@@ -65,6 +65,7 @@ class NewProjectTest {
                 each -> each.getText().contains("rrin")));
         hand.click(orrin);
         hand.until("the example is chosen", orrin::getSelection);
+        hand.rest(500);
         hand.picture("new-project");
         Button finish = hand.found("the button Finish", () -> Hand.control(shell, Button.class,
                 each -> each.getText().contains("Finish") && each.isEnabled()));

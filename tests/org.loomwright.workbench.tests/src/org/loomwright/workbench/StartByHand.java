@@ -49,6 +49,7 @@ class StartByHand {
         ProcessBuilder command = new ProcessBuilder(PRODUCT.resolve("loomwright-workbench").toString(), "-data",
                 workspace.toString(), "-nosplash", "-debug", options.toString());
         command.environment().put("JAVA_HOME", System.getProperty("java.home"));
+        command.environment().put("XDG_CACHE_HOME", folder.resolve("kept").toString());
         Process process = command.redirectErrorStream(true).redirectOutput(output.toFile()).start();
         try {
             while (!Files.readString(output).contains(" is shown with ")) {
@@ -62,7 +63,7 @@ class StartByHand {
             Thread.sleep(5_000);
             return seconds;
         } finally {
-            process.descendants().forEach(ProcessHandle::destroy);
+            process.children().forEach(ProcessHandle::destroy);
             assertTrue(process.waitFor(2, TimeUnit.MINUTES), "it does not end");
         }
     }

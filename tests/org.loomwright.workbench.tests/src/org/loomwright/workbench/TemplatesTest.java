@@ -77,12 +77,17 @@ class TemplatesTest {
         });
         hand.until("the editor has the keys", text::isFocusControl);
         hand.press(SWT.CTRL, ' ');
-        hand.until("the word and its template are offered", () -> Arrays.stream(hand.display().getShells())
+        Table offered = hand.found("the word and its template are offered", () -> Arrays.stream(
+                hand.display().getShells()).filter(shell -> shell.isVisible() && shell.getText().isEmpty())
                 .flatMap(shell -> Hand.control(shell, Table.class, table -> table.getItemCount() == 2).stream())
-                .findFirst().isPresent());
-        hand.press(0, SWT.ARROW_DOWN);
+                .findFirst());
+        hand.tell(() -> {
+            offered.setFocus();
+            offered.setSelection(1);
+        });
         hand.press(0, SWT.CR);
         hand.until("the template stands in the text", () -> text.getText().contains("    trunk name {"));
+        hand.tell(text::setFocus);
         hand.type("main");
         hand.until("its first field is filled in", () -> text.getText().contains("    trunk main {"));
     }

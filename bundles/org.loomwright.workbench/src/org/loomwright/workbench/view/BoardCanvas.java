@@ -234,7 +234,17 @@ final class BoardCanvas {
                     / height)));
             left = Math.max(least > WHOLE ? EDGE : Integer.MIN_VALUE, (area.width - width * scale) / 2);
             top = Math.max(least > WHOLE ? EDGE : Integer.MIN_VALUE, (area.height - height * scale) / 2);
+            picture.get().paths().values().stream().findFirst().map(this::dots).ifPresent(first -> {
+                left = moved(left, first[0], width * scale, area.width);
+                top = moved(top, first[1], height * scale, area.height);
+            });
         }
+    }
+
+    /** Where a picture begins that is larger than the room for it: so that its first thing is seen, else as it was. */
+    private static double moved(double begin, int first, double size, int room) {
+        return size <= room || first < room - 2 * MOVE ? begin
+                : Math.clamp(begin + room / 3.0 - first, room - EDGE - size, EDGE);
     }
 
     private void paint(GC gc) {
