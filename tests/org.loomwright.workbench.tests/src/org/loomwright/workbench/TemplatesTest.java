@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
+import org.eclipse.core.resources.ResourcesPlugin;
+import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.jface.text.Document;
 import org.eclipse.jface.text.templates.TemplateBuffer;
@@ -36,8 +38,11 @@ class TemplatesTest {
     private final Hand hand = desk.hand();
 
     @AfterEach
-    void leaveNothingOpen() {
+    void leaveNothing() throws CoreException {
         desk.closeAll();
+        for (String each : new String[] {"Gaps", "Filling"}) {
+            ResourcesPlugin.getWorkspace().getRoot().getProject(each).delete(true, true, null);
+        }
     }
 
     @Test
