@@ -12,6 +12,7 @@ import java.util.function.Function;
 import org.loomwright.condition.Condition;
 import org.loomwright.electric.connection.Connections;
 import org.loomwright.electric.connection.Fitment;
+import org.loomwright.electric.network.Boundary;
 import org.loomwright.electric.network.Schematic;
 import org.loomwright.electric.survey.BlockSurvey;
 import org.loomwright.electric.survey.Inspectors;
@@ -71,7 +72,7 @@ final class Wired {
      */
     Circuits circuits(Map<String, Part> parts, Cancel cancel) {
         return circuits.get(() -> fitment.platform().platform().modes().isEmpty()
-                || connections().supplies().isEmpty() ? Circuits.NONE : solve(parts, cancel));
+                || !isFed() ? Circuits.NONE : solve(parts, cancel));
     }
 
     private Circuits solve(Map<String, Part> parts, Cancel cancel) {
@@ -86,6 +87,11 @@ final class Wired {
         return Circuits.of((every ? BlockSurvey.of(schematic, schematic.modes(), Inspectors.all(), Survey.MOST, 1,
                 cancel) : BlockSurvey.within(schematic, schematic.modes(), Inspectors.all(), MOST_ASSIGNMENTS,
                         cancel)).survey());
+    }
+
+    private boolean isFed() {
+        return !connections().supplies().isEmpty() || Boundary.of(connections()).stream()
+                .anyMatch(each -> each.kind() == Boundary.Kind.FEED);
     }
 
     private boolean hangsOnMuch() {

@@ -27,6 +27,11 @@ public record Mode(String name, String title, Engine engine, boolean flat, Map<S
         return states.getOrDefault(device, rest);
     }
 
+    /** Returns whether the key is on: in all modes but {@code keyOff} and those in which the engine only turns on. */
+    public boolean isKeyed() {
+        return engine != Engine.TURNING && !name.equals("keyOff");
+    }
+
     /** Returns its title, or its name where it has none. */
     public String words() {
         return title.isEmpty() ? name : title;

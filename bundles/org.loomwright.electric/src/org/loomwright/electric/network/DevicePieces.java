@@ -34,8 +34,13 @@ final class DevicePieces {
         return supply.type().equals("battery") || supply.type().isEmpty();
     }
 
-    void add() {
-        boolean fed = false;
+    /**
+     * Adds them all.
+     *
+     * @param assumed whether a supply is assumed behind an open cavity
+     */
+    void add(boolean assumed) {
+        boolean fed = assumed;
         for (Supply supply : connections.supplies()) {
             source(supply);
             fed = true;

@@ -33,6 +33,10 @@ public sealed interface Gate {
     record Turning(boolean turning) implements Gate {
     }
 
+    /** While the key is on: in every mode but {@code keyOff} and those in which the engine only turns on. */
+    record Keyed() implements Gate {
+    }
+
     /** The gate that is always open. */
     Gate ALWAYS = new Open();
 }

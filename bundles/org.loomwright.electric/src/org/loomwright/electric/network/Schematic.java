@@ -32,6 +32,7 @@ public final class Schematic {
     private final List<Mode> modes;
     private final double nominal;
     private final Map<String, Layout> layouts;
+    private final List<Boundary> boundaries;
     private final List<Condition> conditions = new ArrayList<>();
     private final int[] conditionOf;
     private final Map<Junction, Integer> places = new HashMap<>();
@@ -41,12 +42,12 @@ public final class Schematic {
     private final int[] to;
 
     Schematic(Fitment fitment, List<Piece> pieces, List<Remark> remarks, Junction reference, double nominal,
-            Map<String, Layout> layouts) {
-        this(fitment, pieces, remarks, reference, nominal, layouts, Modes.of(fitment.platform()));
+            Map<String, Layout> layouts, List<Boundary> boundaries) {
+        this(fitment, pieces, remarks, reference, nominal, layouts, boundaries, Modes.of(fitment.platform()));
     }
 
     private Schematic(Fitment fitment, List<Piece> pieces, List<Remark> remarks, Junction reference, double nominal,
-            Map<String, Layout> layouts, List<Mode> modes) {
+            Map<String, Layout> layouts, List<Boundary> boundaries, List<Mode> modes) {
         this.fitment = fitment;
         this.pieces = List.copyOf(pieces);
         this.remarks = List.copyOf(remarks);
@@ -54,6 +55,7 @@ public final class Schematic {
         this.modes = modes;
         this.nominal = nominal;
         this.layouts = Map.copyOf(layouts);
+        this.boundaries = List.copyOf(boundaries);
         this.conditionOf = new int[pieces.size()];
         this.from = new int[pieces.size()];
         this.to = new int[pieces.size()];
@@ -110,7 +112,8 @@ public final class Schematic {
             renumbered.add(new Piece(renumbered.size(), each.from(), each.to(), each.when(), each.role(),
                     each.subject(), each.gate(), each.model(), each.rating(), each.basis()));
         }
-        return new Schematic(fitment, renumbered, List.of(), reference, nominal, layouts, modes);
+        return new Schematic(fitment, renumbered, List.of(), reference, nominal, layouts, boundaries,
+                modes);
     }
 
     /** Returns what is fitted. */
@@ -126,6 +129,11 @@ public final class Schematic {
     /** Returns what is missing or cannot be. */
     public List<Remark> remarks() {
         return remarks;
+    }
+
+    /** Returns what is assumed to lie behind cavities whose other half nobody describes. */
+    public List<Boundary> boundaries() {
+        return boundaries;
     }
 
     /** Returns the junction whose potential is 0: the ground node of the battery, else its grounded pole. */

@@ -51,12 +51,14 @@ final class SchematicBuilder {
                 uses.merge(edge.b(), 1, Integer::sum);
             }
         }
+        List<Boundary> boundaries = Boundary.of(connections);
         DevicePieces devices = new DevicePieces(this, connections, nominal);
-        devices.add();
+        devices.add(boundaries.stream().anyMatch(each -> each.kind() == Boundary.Kind.FEED));
         for (Edge edge : connections.edges()) {
             edge(edge);
         }
-        return new Schematic(connections.fitment(), pieces, remarks, reference(), nominal, layouts);
+        new AssumedPieces(this, connections, nominal).add(boundaries, reference());
+        return new Schematic(connections.fitment(), pieces, remarks, reference(), nominal, layouts, boundaries);
     }
 
     /** The ground node of the first battery, else the pole of it that is not insulated, else the first ground node. */
@@ -120,7 +122,7 @@ final class SchematicBuilder {
         }
     }
 
-    private Subject spot(Point point, String sort) {
+    Subject spot(Point point, String sort) {
         String owner = point instanceof Point.Spot spot ? spot.node().owner() : ((Point.Ground) point).platform();
         String element = point instanceof Point.Spot spot ? spot.node().element() : ((Point.Ground) point).name();
         Span place = Span.NONE;

@@ -40,6 +40,13 @@ public final class Usual {
     /** An LED or electronic load that states no range works down to this share of its voltage (from memory). */
     public static final double DROP_OUT = 0.6;
 
+    /** The voltage in V of the 12 V supply that is assumed behind an open cavity, engine at rest (common practice). */
+    public static final double ASSUMED_VOLTS = 12.6;
+    /** Its resistance in ohm up to the cavity: a battery and some metres of cable (common practice). */
+    public static final double ASSUMED_OHMS = 0.020;
+    /** What the machine of that supply gives at most, in A, at {@link #REGULATED} (common practice). */
+    public static final double ASSUMED_AMPS = 60;
+
     private Usual() {
     }
 }

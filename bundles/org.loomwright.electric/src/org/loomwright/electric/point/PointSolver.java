@@ -188,6 +188,7 @@ public final class PointSolver {
         return switch (piece.gate()) {
             case Gate.Open open -> true;
             case Gate.Cranking cranking -> mode.engine() == org.loomwright.electric.mode.Engine.CRANK;
+            case Gate.Keyed keyed -> mode.isKeyed();
             case Gate.Turning machine -> mode.engine().charges() == machine.turning();
             case Gate.While state -> state.relay()
                     ? relays.getOrDefault(state.owner() + ":" + state.device(), false) != state.states()

@@ -79,6 +79,7 @@ public final class Live {
         return switch (gate) {
             case Gate.Open open -> true;
             case Gate.Cranking cranking -> mode.engine() == Engine.CRANK;
+            case Gate.Keyed keyed -> mode.isKeyed();
             case Gate.Turning machine -> mode.engine().charges() == machine.turning();
             case Gate.While state -> state.relay()
                     || state.states().contains(mode.state(state.device(), state.rest()));

@@ -22,6 +22,7 @@ import org.loomwright.rules.covering.RunsBackTooFar;
 import org.loomwright.rules.covering.TooLongToPark;
 import org.loomwright.rules.electric.CircuitsBounded;
 import org.loomwright.rules.electric.ElectricRule;
+import org.loomwright.rules.electric.OtherHalfAssumed;
 import org.loomwright.rules.marking.ColourMeansAnotherCircuit;
 import org.loomwright.rules.marking.ColoursAlikeInHousing;
 import org.loomwright.rules.marking.LegendDoesNotFit;
@@ -116,6 +117,7 @@ public final class StandardRules {
                 new PartOfWrongKind()));
         rules.addAll(ElectricRule.all());
         rules.add(new CircuitsBounded());
+        rules.add(new OtherHalfAssumed());
         return new RuleBook(rules);
     }
 
