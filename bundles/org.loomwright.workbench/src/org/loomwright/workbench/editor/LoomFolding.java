@@ -22,7 +22,7 @@ import org.loomwright.ide.project.Moment;
 public final class LoomFolding extends Following {
 
     /** How many folds are added before the window may do something else; the next look adds more. */
-    private static final int AT_ONCE = 100;
+    private static final int AT_ONCE = 25;
 
     @Override
     void look(Moment moment, String file) {
