@@ -24,7 +24,7 @@ import org.loomwright.quantity.Cancel;
 final class ModeSurvey {
 
     /** Bounds that still grow after so many rounds are given up: the mode is then bounded, and says so. */
-    private static final int ROUNDS = 4;
+    private static final int ROUNDS = 5;
     /** How many times more often a block is solved than a whole vehicle, about. */
     static final int FACTOR = 4;
     /** Growth of a current in A, and as a share of it, that counts as none. */
@@ -45,8 +45,10 @@ final class ModeSurvey {
         Blocks uncut = new Blocks(live, List.of(), blocks.feeds(), blocks.grounds());
         List<Unit> parts = new ArrayList<>(List.of(new Unit(schematic, mode, blocks, List.of(), inspectors, most)));
         blocks.blocks().forEach(each -> parts.add(new Unit(schematic, mode, blocks, each, inspectors, most)));
-        Unit whole = new Unit(schematic, mode, uncut, List.of(), inspectors, most);
-        boolean apart = !whole.complete() || parts.stream().mapToLong(Unit::work).sum() * factor < whole.work();
+        long work = parts.stream().mapToLong(Unit::work).sum() * factor;
+        int worth = (int) Math.min(most, work / Math.max(1, live.size()) + 1); // more of the whole is more work
+        Unit whole = new Unit(schematic, mode, uncut, List.of(), inspectors, worth);
+        boolean apart = !whole.complete() || work < whole.work();
         cut = apart ? blocks : uncut;
         units.addAll(apart ? parts : List.of(whole));
         units.forEach(unit -> complete &= unit.complete());
@@ -60,25 +62,21 @@ final class ModeSurvey {
                 unit.measure(cancel);
             }
         }
-        Set<WireView> crowd = crowd();
-        for (Unit unit : units) {
-            unit.crowd(crowd);
-            unit.load(rest(total(unit), true), cancel);
-        }
-        for (int round = 0; round < ROUNDS; round++) {
-            found.clear();
+        boolean holds = false;
+        for (int round = 0; round < ROUNDS && !holds; round++) {
             Map<Junction, Range> before = total(null);
             Set<WireView> beside = crowd();
             for (Unit unit : units) {
                 unit.crowd(beside);
                 Map<Junction, Range> others = total(unit);
-                unit.inspect(rest(others, true), rest(others, false), cancel, found);
+                unit.bound(rest(others, true), rest(others, false), cancel);
             }
-            if (holds(before, total(null)) && beside.containsAll(crowd())) {
-                return this;
-            }
+            holds = holds(before, total(null)) && beside.containsAll(crowd());
         }
-        complete = false;
+        complete &= holds;
+        for (Unit unit : units) {
+            unit.inspect(cancel, found);
+        }
         return this;
     }
 

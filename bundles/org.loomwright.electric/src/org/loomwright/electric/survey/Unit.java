@@ -57,7 +57,9 @@ final class Unit {
     private PointSolver crowded;
     private long before;
     private final List<OperatingPoint> low = new ArrayList<>();
+    private final List<OperatingPoint> high = new ArrayList<>();
     private Alteration loaded;
+    private Alteration relieved;
     private boolean unsolved;
 
     Unit(Schematic whole, Mode mode, Blocks cut, List<Piece> block, List<Inspector> inspectors, int most) {
@@ -98,6 +100,7 @@ final class Unit {
             crowd = new Ratings(part, Ampacity.cfr(), others);
             crowded = new PointSolver(part, Optional.of(crowd), 20);
             loaded = null;
+            relieved = null;
         }
     }
 
@@ -136,17 +139,28 @@ final class Unit {
         }
     }
 
-    /** Solves it while the others draw most. */
-    void load(Map<Junction, Double> most, Cancel cancel) {
+    /** Solves it while the others draw most, and while they draw least; what was solved before is not solved again. */
+    void bound(Map<Junction, Double> most, Map<Junction, Double> least, Cancel cancel) {
         Alteration heavy = alteration(most);
         if (!heavy.equals(loaded)) {
             loaded = heavy;
+            relieved = null;
             low.clear();
             for (Cell cell : cells.list()) {
                 cancel.check();
                 OperatingPoint point = crowded.solve(cell.vehicles(), holding(cell), mode, heavy);
                 note(point);
                 low.add(point);
+            }
+        }
+        Alteration light = alteration(least);
+        if (!light.equals(relieved)) {
+            relieved = light;
+            high.clear();
+            for (Cell cell : cells.list()) {
+                cancel.check();
+                high.add(alone() ? low.get(high.size()) : crowded.solve(cell.vehicles(), holding(cell), mode, light));
+                note(high.getLast());
             }
         }
     }
@@ -197,17 +211,15 @@ final class Unit {
         return Alteration.draw(drawn);
     }
 
-    /** Looks for faults while the others draw most, and while they draw least. */
-    void inspect(Map<Junction, Double> most, Map<Junction, Double> least, Cancel cancel, Map<String, Found> found) {
-        load(most, cancel);
-        Alteration light = alteration(least);
+    /** Looks for faults at the points that were solved last, with the others drawing most and least. */
+    void inspect(Cancel cancel, Map<String, Found> found) {
+        Alteration light = relieved;
         for (int i = 0; i < cells.list().size(); i++) {
             cancel.check();
             Cell cell = cells.list().get(i);
             BitSet holding = holding(cell);
             OperatingPoint low = this.low.get(i);
-            OperatingPoint high = alone(light) ? low : crowded.solve(cell.vehicles(), holding, mode, light);
-            note(high);
+            OperatingPoint high = this.high.get(i);
             unsolved |= isLoose(high);
             unsolved |= high.solved() && !low.solved();
             Map<String, Fault> all = new LinkedHashMap<>();
@@ -215,14 +227,14 @@ final class Unit {
                 all.putAll(faults(low, crowd));
             }
             Map<String, Fault> cool = Map.of();
-            if (!alone(light)) {
+            if (!alone()) {
                 worst(all, faults(high, crowd));
                 cool = crowd.hasOthers() ? faults(uncrowded.solve(cell.vehicles(), holding, mode, light), alone)
                         : faults(high, alone);
                 worst(all, cool);
             }
             undecided(low, high, all);
-            if (alone(light)) {
+            if (alone()) {
                 all.forEach((key, fault) -> found.merge(key, new Found(fault, mode, cell.vehicles(), cell.vehicles()),
                         Found::and));
             } else if (!all.isEmpty()) {
@@ -245,8 +257,8 @@ final class Unit {
     }
 
     /** Returns whether there is nothing beside it. */
-    private boolean alone(Alteration light) {
-        return !crowd.hasOthers() && loaded.drawn().isEmpty() && light.drawn().isEmpty();
+    private boolean alone() {
+        return !crowd.hasOthers() && loaded.drawn().isEmpty() && relieved.drawn().isEmpty();
     }
 
     private static Condition none(Condition vehicles) {

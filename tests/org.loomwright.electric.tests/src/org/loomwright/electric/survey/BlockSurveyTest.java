@@ -86,6 +86,16 @@ class BlockSurveyTest {
                 Cancel.NEVER)));
     }
 
+    /** Bounds are found before anything is looked for, so that what holds is looked at once. */
+    @Test
+    void solvesAnAssignmentFewTimes(@TempDir Path folder) throws BadCall, IOException {
+        Schematic schematic = OptionsPlatform.of(folder, 5, 6, 3, 4, 2);
+        List<Mode> written = schematic.modes().stream().filter(Mode::written).toList();
+        Survey survey = BlockSurvey.of(schematic, written, Inspectors.all(), Survey.MOST, 1, 0, Cancel.NEVER).survey();
+        assertTrue(survey.solves() < 20 * survey.assignments(), survey.solves() + " networks for "
+                + survey.assignments() + " assignments");
+    }
+
     private static List<String> words(BlockSurvey survey) {
         return survey.survey().found().stream().map(each -> each.fault().key() + each.mode().name()
                 + each.when().words() + each.sure().words() + each.fault().words() + each.fault().steps()).toList();
