@@ -51,9 +51,13 @@ public record Survey(Schematic schematic, List<Found> found, long assignments, l
      */
     public record Found(Fault fault, Mode mode, Condition when, Condition sure) {
 
+        /** Weights that differ by less than this share are the same: rounding must not decide which mode is told. */
+        static final double ALIKE = 1e-6;
+
         /** Joins what was found of the same fault in other vehicles or modes; of the same weight this one stays. */
         Found and(Found other) {
-            Found worse = other.fault.weight() > fault.weight() ? other : this;
+            double least = fault.weight() + ALIKE * Math.abs(fault.weight());
+            Found worse = other.fault.weight() > least ? other : this;
             return new Found(worse.fault, worse.mode, when.or(other.when), sure.or(other.sure));
         }
 

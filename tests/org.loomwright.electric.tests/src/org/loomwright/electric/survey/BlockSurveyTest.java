@@ -96,6 +96,23 @@ class BlockSurveyTest {
                 + survey.assignments() + " assignments");
     }
 
+    /** Two modes that are equally bad but for rounding: the first in their order is told. */
+    @Test
+    void theFirstOfEquallyBadModesIsTold(@TempDir Path folder) throws BadCall, IOException {
+        Schematic schematic = OptionsPlatform.of(folder, 5, 6, 3, 4, 2);
+        Condition all = schematic.fitment().domain();
+        List<Mode> modes = schematic.modes();
+        Survey.Found first = new Survey.Found(fault(schematic, 1.25), modes.get(0), all, all);
+        assertEquals(modes.get(0), first.and(new Survey.Found(fault(schematic, 1.25 * (1 + 1e-9)), modes.get(1), all,
+                all)).mode());
+        assertEquals(modes.get(1), first.and(new Survey.Found(fault(schematic, 1.25 * (1 + 1e-3)), modes.get(1), all,
+                all)).mode());
+    }
+
+    private static Fault fault(Schematic schematic, double weight) {
+        return new Fault("wire-overloaded", schematic.pieces().getFirst(), weight, "words", List.of(), "advice");
+    }
+
     private static List<String> words(BlockSurvey survey) {
         return survey.survey().found().stream().map(each -> each.fault().key() + each.mode().name()
                 + each.when().words() + each.sure().words() + each.fault().words() + each.fault().steps()).toList();
