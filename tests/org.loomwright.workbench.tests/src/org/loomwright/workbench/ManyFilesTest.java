@@ -17,6 +17,7 @@ import org.eclipse.core.resources.IncrementalProjectBuilder;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.texteditor.ITextEditor;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -59,12 +60,16 @@ class ManyFilesTest {
         }
         project.refreshLocal(IResource.DEPTH_INFINITE, null);
         project.build(IncrementalProjectBuilder.FULL_BUILD, null);
+        // holding 5,000 drawings of one position each to each would take all memory
+        desk.view("years");
         assertEquals(FILES, Desk.truth(project).orElseThrow().project().wirings().size());
         Set<Long> before = marks();
         assertEquals(FILES / 100, before.size());
 
         IFile file = project.getFile("part4/d4321.loom");
         ITextEditor editor = desk.open(file);
+        hand.until("the view of the years says why it is empty", () -> Hand.control(hand.window(), Label.class, each ->
+                each.getText().startsWith("5000 drawings fill one position")).isPresent());
         StyledText text = desk.text(editor);
         int place = drawing(4_321).indexOf("box");
         hand.front();

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.loomwright.compare.matrix.Cell;
 import org.loomwright.compare.matrix.Column;
 import org.loomwright.compare.matrix.Matrix;
@@ -29,6 +30,9 @@ import org.loomwright.workbench.focus.Choice;
 public record YearsSheet(List<String> names, String name, List<String> heads, List<String> tips, List<Span> spans,
         List<Line> lines, String words) {
 
+    /** The most drawings of a position that are laid side by side: each is held to each. */
+    private static final int MOST = 200;
+
     public YearsSheet {
         names = List.copyOf(names);
         heads = List.copyOf(heads);
@@ -50,6 +54,15 @@ public record YearsSheet(List<String> names, String name, List<String> heads, Li
             cells = List.copyOf(cells);
             details = List.copyOf(details);
         }
+    }
+
+    /** Only words, where so many drawings fill one position that holding each to each would take all memory. */
+    static Optional<YearsSheet> tooMany(Project project) {
+        return project.drawings().stream().collect(Collectors.groupingBy(view -> view.platform().name() + "\n"
+                        + view.wiring().position().map(Object::toString).orElse(""), Collectors.counting()))
+                .values().stream().max(Long::compare).filter(most -> most > MOST)
+                .map(most -> new YearsSheet(List.of(), "", List.of(), List.of(), List.of(), List.of(), most
+                        + " drawings fill one position; up to " + MOST + " can stand side by side here."));
     }
 
     static YearsSheet of(List<Matrix> all, String wanted, Set<Section> sections, boolean onlyDifferences,

@@ -2,6 +2,7 @@
 package org.loomwright.workbench.view;
 
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.swt.SWT;
@@ -26,6 +27,10 @@ public final class YearsView extends TruthView<YearsSheet> {
         Set<Section> now;
         synchronized (sections) {
             now = Set.copyOf(sections);
+        }
+        Optional<YearsSheet> tooMany = YearsSheet.tooMany(truth.project());
+        if (tooMany.isPresent()) {
+            return tooMany.get();
         }
         return YearsSheet.of(truth.matrices(OffUi.cancel(monitor)), wanted, now, onlyDifferences, choice,
                 truth.project());
