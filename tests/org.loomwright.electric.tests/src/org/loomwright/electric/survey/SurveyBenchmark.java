@@ -32,7 +32,8 @@ final class SurveyBenchmark {
             BlockSurvey survey = BlockSurvey.of(schematic, modes, Inspectors.all(), Survey.MOST, threads,
                     Cancel.NEVER);
             double seconds = (System.nanoTime() - start) / 1e9;
-            System.out.printf(Locale.ROOT, "%d threads %.1f s (%.1f s of processors): %,d blocks, %,d assignments, %,d networks solved;"
+            System.out.printf(Locale.ROOT, "%d threads %.1f s (%.1f s of processors): %,d blocks,"
+                    + " %,d assignments, %,d networks solved;"
                     + " %d faults, %d of them exact, %d modes bounded%n", threads, seconds,
                     processor().minus(before).toMillis() / 1e3, survey.blocks(),
                     survey.survey().assignments(), survey.survey().solves(), survey.survey().found().size(),
