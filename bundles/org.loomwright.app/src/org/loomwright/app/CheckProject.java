@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.FutureTask;
 import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import org.loomwright.app.OpenProject.Opened;
@@ -63,19 +64,39 @@ public final class CheckProject {
         if (files.isEmpty()) {
             return anew(place, reader, settings, Optional.empty(), threads, cancel, progress);
         }
-        String key = cache.get().key(files.get(), settings);
-        Optional<Kept> kept = cache.get().find(key);
-        if (kept.isPresent()) {
-            return new Checked(place, kept.get().contents(), texts(files.get()), kept.get().report(), Set.of());
+        Map<String, String> prints = ReportCache.prints(files.get());
+        String key = cache.get().key(prints, settings);
+        Optional<Checked> known = known(place, files.get(), key);
+        if (known.isPresent()) {
+            return known.get();
         }
+        settingUp();
         KeptSources sources = new KeptSources(cache.get(), place.root().toAbsolutePath() + "\n" + place.name(), reader);
         List<Input> inputs = new ArrayList<>();
-        files.get().forEach((name, bytes) -> inputs.add(sources.input(name, bytes)));
+        files.get().forEach((name, bytes) -> inputs.add(sources.input(name, bytes, prints.get(name))));
         Checked checked = anew(new ProjectPlace(place.name(), place.root(), place.prefix(), inputs), () -> sources,
                 settings, cache, threads, cancel, progress);
         cache.get().keep(key, new Kept(checked.contents(), checked.all()));
         sources.keep();
         return checked;
+    }
+
+    /** What came of checking a project before; empty when nothing is kept of that. */
+    public Optional<Checked> known(ProjectPlace place, Settings settings, Cancel cancel) {
+        return cache.flatMap(kept -> files(place, cancel).flatMap(files ->
+                known(place, files, kept.key(ReportCache.prints(files), settings))));
+    }
+
+    private Optional<Checked> known(ProjectPlace place, Map<String, byte[]> files, String key) {
+        return cache.flatMap(kept -> kept.find(key)).map(kept ->
+                new Checked(place, kept.contents(), texts(files), kept.report(), Set.of()));
+    }
+
+    /** Sets up the reader of sources beside whatever comes next: that takes a while, and something has to be read. */
+    private void settingUp() {
+        Thread thread = new Thread(new FutureTask<>(reader::get), "setting up");
+        thread.setDaemon(true);
+        thread.start();
     }
 
     private Checked anew(ProjectPlace place, Supplier<SourceReader> sources, Settings settings,

@@ -76,12 +76,15 @@ final class CheckCommand implements Command {
             // No method reference: that would load all rules, which a kept answer does without.
             CheckProject check = new CheckProject(language::reader, threads -> StandardRules.engine(threads),
                     Caches.of(door, !arguments.hasMatchedOption(NO_CACHE)));
+            Optional<SinceRevision> then = arguments.hasMatchedOption(SINCE)
+                    ? Optional.of(SinceRevision.inGit(check, arguments.matchedOptionValue(SINCE, "")))
+                    : Optional.empty();
+            then.ifPresent(revision -> revision.begin(door.folder(), places, flags.settings()));
             outcomes = new CheckProjects(check, Desk.threads())
                     .check(places, flags.settings(), Cancel.NEVER, progress);
             outcomes.forEach(outcome -> outcome.checked().ifPresent(checked::add));
-            if (arguments.hasMatchedOption(SINCE)) {
-                since = Optional.of(SinceRevision.inGit(check, arguments.matchedOptionValue(SINCE, ""))
-                        .apply(door.folder(), checked, flags.settings(), Cancel.NEVER, progress));
+            if (then.isPresent()) {
+                since = Optional.of(then.get().apply(door.folder(), checked, flags.settings(), Cancel.NEVER, progress));
             }
         }
         if (outcomes.stream().allMatch(outcome -> outcome.checked().isEmpty())) {

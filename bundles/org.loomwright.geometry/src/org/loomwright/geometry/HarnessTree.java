@@ -3,6 +3,7 @@ package org.loomwright.geometry;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,6 +31,8 @@ public final class HarnessTree {
     private final Map<String, TreeRun> runs;
     private final Map<String, Spot> breakouts;
     private final List<Problem> problems;
+    /** By place, the branches that go there. */
+    private final Map<String, List<TreeRun>> byPlace = new HashMap<>();
 
     HarnessTree(WiringView view, Condition vehicles, Tolerance usual, Optional<Spot> datum, Map<String, TreeRun> runs,
             Map<String, Spot> breakouts, List<Problem> problems) {
@@ -40,6 +43,9 @@ public final class HarnessTree {
         this.runs = Collections.unmodifiableMap(runs);
         this.breakouts = Collections.unmodifiableMap(breakouts);
         this.problems = List.copyOf(problems);
+        for (TreeRun run : runs.values()) {
+            run.run().to().ifPresent(to -> byPlace.computeIfAbsent(to.text(), any -> new ArrayList<>()).add(run));
+        }
     }
 
     /** The tree of all that may exist in the vehicles of a drawing or harness. */
@@ -116,10 +122,9 @@ public final class HarnessTree {
         return all;
     }
 
-    /** The branches that go to a place, in source order. */
+    /** The branches that go to a place, in source order. Constant but for their number. */
     public List<TreeRun> branchesTo(String place) {
-        return runs.values().stream().filter(run -> run.run().to().filter(to -> to.text().equals(place)).isPresent())
-                .toList();
+        return List.copyOf(byPlace.getOrDefault(place, List.of()));
     }
 
     /**

@@ -15,6 +15,7 @@ import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.loomwright.condition.TooManyCombinations;
+import org.loomwright.harness.Problem;
 import org.loomwright.harness.link.Project;
 import org.loomwright.harness.link.WiringView;
 import org.loomwright.quantity.Cancel;
@@ -106,6 +107,7 @@ public final class BookRuleEngine implements RuleEngine {
             found.put(unit.name(), here);
             inOrder.add(here);
         }
+        List<Looked> looked = project.wirings().values().stream().map(work::shape).flatMap(Optional::stream).toList();
         work.run();
         List<Outcome> outcomes = inOrder.stream().flatMap(each -> each.answers().stream())
                 .map(Found.Answer::outcome).toList();
@@ -115,9 +117,7 @@ public final class BookRuleEngine implements RuleEngine {
                 .apply(Fingerprints.distinct(joining.findings()))));
         treatments.problems().forEach(problem -> joining.problem(problem, Severity.ERROR));
         project.problems().forEach(problem -> joining.problem(problem, Severity.ERROR));
-        for (WiringView view : project.wirings().values()) {
-            shape(view, shapes, joining);
-        }
+        looked.forEach(each -> each.to(joining));
         findings.addAll(joining.problems());
         Report report = new Report(Fingerprints.distinct(findings), new Report.Work(
                 outcomes.stream().mapToLong(Outcome::targets).sum(),
@@ -133,14 +133,36 @@ public final class BookRuleEngine implements RuleEngine {
         return Fingerprints.distinct(joining.problems());
     }
 
-    private static void shape(WiringView view, Shapes shapes, Joining joining) {
-        try {
-            Shapes.Shape shape = shapes.of(view);
-            shape.problems().forEach(problem -> joining.problem(problem, Severity.ERROR));
-            shape.unplaced().forEach(problem -> joining.problem(problem, Severity.WARNING));
-        } catch (TooManyCombinations e) {
-            joining.tooMany("the shape of " + view.name(), view.name(), "drawing or harness " + view.name(),
-                    e.getMessage());
+    /** What is wrong with the shape of a drawing or harness. Filled by one thread, then told by another. */
+    private static final class Looked {
+        private final WiringView view;
+        private List<Problem> problems = List.of();
+        private List<Problem> unplaced = List.of();
+        private Optional<String> tooMany = Optional.empty();
+
+        Looked(WiringView view) {
+            this.view = view;
+        }
+
+        void at(Shapes shapes) {
+            try {
+                Shapes.Shape shape = shapes.of(view);
+                problems = shape.problems();
+                unplaced = shape.unplaced();
+            } catch (TooManyCombinations e) {
+                tooMany = Optional.of(e.getMessage());
+            }
+        }
+
+        boolean isSilent() {
+            return problems.isEmpty() && unplaced.isEmpty() && tooMany.isEmpty();
+        }
+
+        void to(Joining joining) {
+            problems.forEach(problem -> joining.problem(problem, Severity.ERROR));
+            unplaced.forEach(problem -> joining.problem(problem, Severity.WARNING));
+            tooMany.ifPresent(why -> joining.tooMany("the shape of " + view.name(), view.name(),
+                    "drawing or harness " + view.name(), why));
         }
     }
 
@@ -231,6 +253,24 @@ public final class BookRuleEngine implements RuleEngine {
                 hearing.ifPresent(each -> each.heard(name, unit.inputs(), answer));
             });
             return answer;
+        }
+
+        /** Puts down that a shape is to be looked at; empty when nothing is wrong with it for all that is known. */
+        Optional<Looked> shape(WiringView view) {
+            String name = "shape " + view.name();
+            List<Object> inputs = List.of(view);
+            if (hearing.flatMap(each -> each.known(name, inputs, shapes.checked())).isPresent()) {
+                return Optional.empty();
+            }
+            Looked looked = new Looked(view);
+            pieces.add(() -> {
+                cancel.check();
+                looked.at(shapes);
+                if (looked.isSilent()) {
+                    hearing.ifPresent(each -> each.heard(name, inputs, new Found.Answer(new Reads(), new Outcome())));
+                }
+            });
+            return Optional.of(looked);
         }
 
         void run() {

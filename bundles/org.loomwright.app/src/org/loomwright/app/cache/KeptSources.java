@@ -37,9 +37,12 @@ public final class KeptSources implements SourceReader {
         before = cache.sources(project);
     }
 
-    /** The input of some bytes, which counts for as much as there is to do; the file is read with these alone. */
-    public Input input(String file, byte[] bytes) {
-        String print = ReportKey.of(file, bytes);
+    /**
+     * The input of some bytes, which counts for as much as there is to do; the file is read with these alone.
+     *
+     * @param print the print of the file
+     */
+    public Input input(String file, byte[] bytes, String print) {
         prints.put(file, print);
         return before.containsKey(print)
                 ? new Input(file, bytes.length / TIMES_FASTER, Input.of(file, bytes).content())

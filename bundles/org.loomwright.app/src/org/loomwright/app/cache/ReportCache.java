@@ -50,12 +50,21 @@ public final class ReportCache {
     }
 
     /**
-     * Names the report of some files.
+     * The prints of files: no two that differ have the same one.
      *
      * @param files their bytes by name, in the order in which they are read
      */
-    public String key(Map<String, byte[]> files, Settings settings) {
-        return ReportKey.of(tool, files, settings);
+    public static Map<String, String> prints(Map<String, byte[]> files) {
+        return ReportKey.of(files);
+    }
+
+    /**
+     * Names the report of some files.
+     *
+     * @param prints their prints by name, in the order in which they are read
+     */
+    public String key(Map<String, String> prints, Settings settings) {
+        return ReportKey.of(tool, prints, settings);
     }
 
     /** Returns the report of that name; empty when there is none or it is damaged. */

@@ -7,6 +7,7 @@ import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HexFormat;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.loomwright.rules.Settings;
@@ -18,27 +19,38 @@ final class ReportKey {
     }
 
     /**
-     * The name of a report: 64 hexadecimal digits. Takes time linear in the size of the files.
+     * The name of a report: 64 hexadecimal digits.
      *
      * @param tool     which build of the program it is of
-     * @param files    bytes of the files by name, in the order in which they are read
+     * @param prints   those of the files by name, in the order in which they are read
      * @param settings what the check depends on besides
      */
-    static String of(String tool, Map<String, byte[]> files, Settings settings) {
+    static String of(String tool, Map<String, String> prints, Settings settings) {
         List<byte[]> pieces = new ArrayList<>();
         pieces.add(bytes(tool));
         pieces.add(new byte[] {(byte) (settings.every() ? 1 : 0)});
         pieces.add(bytes(settings.today().map(LocalDate::toString).orElse("")));
-        files.forEach((name, content) -> {
+        prints.forEach((name, print) -> {
             pieces.add(bytes(name));
-            pieces.add(content);
+            pieces.add(bytes(print));
         });
         return hash(pieces);
     }
 
+    /** The prints of files by name, in their order, by all threads. Takes time linear in the size of the files. */
+    static Map<String, String> of(Map<String, byte[]> files) {
+        List<String> names = List.copyOf(files.keySet());
+        List<String> each = names.parallelStream().map(name -> of(name, files.get(name))).toList();
+        Map<String, String> prints = new LinkedHashMap<>();
+        for (int i = 0; i < names.size(); i++) {
+            prints.put(names.get(i), each.get(i));
+        }
+        return prints;
+    }
+
     /** The name of what is known of a scope: 64 hexadecimal digits. */
     static String of(String tool, String scope) {
-        return of(tool, Map.of(scope, new byte[0]), Settings.TIMELESS);
+        return of(tool, Map.of(scope, ""), Settings.TIMELESS);
     }
 
     /** The print of one file: 64 hexadecimal digits. */

@@ -4,9 +4,13 @@ package org.loomwright.app.revision;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import org.loomwright.app.BadCall;
 import org.loomwright.app.CheckProject;
 import org.loomwright.app.Checked;
@@ -27,6 +31,7 @@ public final class SinceRevision {
     private final CheckProject check;
     private final RevisionReader reader;
     private final String revision;
+    private final Map<String, FutureTask<Before>> begun = new LinkedHashMap<>();
 
     /**
      * @param check    checks a project
@@ -61,6 +66,61 @@ public final class SinceRevision {
     }
 
     /**
+     * A project as it was.
+     *
+     * @param place its sources; empty when the revision has none
+     * @param known what came of checking them, when that is kept
+     */
+    private record Before(Optional<ProjectPlace> place, Optional<Checked> known) {
+    }
+
+    /**
+     * Begins to read the revision, beside whatever the caller does next: the same projects are going to be asked for.
+     * What goes wrong is told then.
+     *
+     * @param base the folder that the caller is in
+     */
+    public void begin(Path base, List<ProjectPlace> projects, Settings settings) {
+        for (ProjectPlace each : projects) {
+            begun.put(name(each), new FutureTask<>(() -> read(base, each, settings)));
+        }
+        List<FutureTask<Before>> all = List.copyOf(begun.values());
+        Thread thread = new Thread(() -> all.forEach(FutureTask::run), "revision");
+        thread.setDaemon(true);
+        thread.start();
+    }
+
+    private static String name(ProjectPlace project) {
+        return project.root() + "\n" + project.prefix() + "\n" + project.name();
+    }
+
+    private Before read(Path base, ProjectPlace now, Settings settings) throws BadCall {
+        Optional<ProjectPlace> place = new Then(reader, base).of(now, revision);
+        return new Before(place, place.flatMap(then -> check.known(then, settings, Cancel.NEVER)));
+    }
+
+    /** What was begun, or what is read now. */
+    private Before before(Path base, ProjectPlace now, Settings settings) throws BadCall {
+        FutureTask<Before> begun = this.begun.get(name(now));
+        if (begun == null) {
+            return read(base, now, settings);
+        }
+        try {
+            return begun.get();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("interrupted while a revision was read", e);
+        } catch (ExecutionException e) {
+            switch (e.getCause()) {
+                case BadCall ours -> throw ours;
+                case RuntimeException ours -> throw ours;
+                case Error ours -> throw ours;
+                default -> throw new IllegalStateException(e.getCause());
+            }
+        }
+    }
+
+    /**
      * Sets aside what was there before.
      *
      * @param base     the folder that the caller is in
@@ -75,13 +135,13 @@ public final class SinceRevision {
         List<String> absent = new ArrayList<>();
         for (int i = 0; i < projects.size(); i++) {
             Checked now = projects.get(i);
-            Optional<ProjectPlace> place = new Then(reader, base).of(now.place(), revision);
+            Before was = before(base, now.place(), settings);
             Set<String> before = new HashSet<>();
-            if (place.isEmpty()) {
+            if (was.place().isEmpty()) {
                 absent.add(now.place().name());
             } else {
-                Checked then = check.check(place.get(), settings, Runtime.getRuntime().availableProcessors(), cancel,
-                        progress);
+                Checked then = was.known().isPresent() ? was.known().get() : check.check(was.place().get(), settings,
+                        Runtime.getRuntime().availableProcessors(), cancel, progress);
                 then.all().findings().stream().filter(Checked::canBeKnown).map(Finding::fingerprint)
                         .forEach(before::add);
             }

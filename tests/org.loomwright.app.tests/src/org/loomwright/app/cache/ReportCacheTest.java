@@ -109,18 +109,18 @@ class ReportCacheTest {
         Map<String, byte[]> files = files("a", "1", "b", "2");
         Settings day = Settings.on(LocalDate.of(2027, 6, 30));
         Set<String> keys = new HashSet<>();
-        keys.add(ReportKey.of("tool", files, day));
-        keys.add(ReportKey.of("other", files, day));
-        keys.add(ReportKey.of("tool", files, Settings.TIMELESS));
-        keys.add(ReportKey.of("tool", files, Settings.on(LocalDate.of(2027, 7, 1))));
-        keys.add(ReportKey.of("tool", files("a", "1", "b", "3"), day));
-        keys.add(ReportKey.of("tool", files("a", "1", "c", "2"), day));
-        keys.add(ReportKey.of("tool", files("a", "12", "b", ""), day));
-        keys.add(ReportKey.of("tool", files("b", "2", "a", "1"), day));
-        keys.add(ReportKey.of("tool", files("a", "1b", "", "2"), day));
-        keys.add(ReportKey.of("tool", files("a", "1"), day));
+        keys.add(ReportKey.of("tool", ReportKey.of(files), day));
+        keys.add(ReportKey.of("other", ReportKey.of(files), day));
+        keys.add(ReportKey.of("tool", ReportKey.of(files), Settings.TIMELESS));
+        keys.add(ReportKey.of("tool", ReportKey.of(files), Settings.on(LocalDate.of(2027, 7, 1))));
+        keys.add(ReportKey.of("tool", ReportKey.of(files("a", "1", "b", "3")), day));
+        keys.add(ReportKey.of("tool", ReportKey.of(files("a", "1", "c", "2")), day));
+        keys.add(ReportKey.of("tool", ReportKey.of(files("a", "12", "b", "")), day));
+        keys.add(ReportKey.of("tool", ReportKey.of(files("b", "2", "a", "1")), day));
+        keys.add(ReportKey.of("tool", ReportKey.of(files("a", "1b", "", "2")), day));
+        keys.add(ReportKey.of("tool", ReportKey.of(files("a", "1")), day));
         assertEquals(10, keys.size());
-        assertTrue(keys.contains(ReportKey.of("tool", files("a", "1", "b", "2"), day)));
+        assertTrue(keys.contains(ReportKey.of("tool", ReportKey.of(files("a", "1", "b", "2")), day)));
     }
 
     private static Map<String, byte[]> files(String... namesAndTexts) {
