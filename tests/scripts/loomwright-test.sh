@@ -42,7 +42,7 @@ public final class Main {
         if (arguments.length > 0 && arguments[0].equals("exit")) {
             System.exit(Integer.parseInt(arguments[1]));
         }
-        if (arguments.length > 0 && arguments[0].equals("flags")) {
+        if (java.util.List.of(arguments).contains("flags")) {
             System.out.println(java.lang.management.ManagementFactory.getRuntimeMXBean().getInputArguments());
         }
         if (arguments.length > 0 && arguments[0].equals("shapes")) {
@@ -182,6 +182,14 @@ large_input() {
 }
 check 'large inputs get throughput flags' large_input
 
+since_input() {
+    loom check --since HEAD "$work/large" flags && grep -q 'TieredStopAtLevel=1' "$work/out" \
+        && loom check --since=HEAD "$work/large" flags && grep -q 'TieredStopAtLevel=1' "$work/out" \
+        && loom check --no-cache --since HEAD "$work/large" flags && grep -q 'ParallelGC' "$work/out" \
+        && loom compare --since "$work/large" flags && grep -q 'ParallelGC' "$work/out"
+}
+check 'what is kept spares the throughput flags, unless it is not wanted' since_input
+
 large_pages() { # asked for where the system has them, and the JVM has nothing to complain of
     local has=no
     ! grep -qsE '\[(madvise|always)\]' /sys/kernel/mm/transparent_hugepage/enabled || has=yes
@@ -193,10 +201,10 @@ cache_used() { loom flags && grep -qE 'XX:(AOTCache|SharedArchiveFile)=' "$work/
 check 'the start-up cache is used' cache_used
 
 kinds_of_cache() {
-    loom check && loom flags && [ "$(ls "$home/start" | grep -cE '^(check|rest)-')" -eq 2 ] \
+    loom check && loom check --since HEAD && loom flags && [ "$(ls "$home/start" | grep -cE '^(check|since|rest)-')" -eq 3 ] \
         && grep -qE '(AOTCache|SharedArchiveFile)=.*/start/rest-' "$work/out"
 }
-check 'checks have a start-up cache of their own, and none is left of an earlier build' kinds_of_cache
+check 'checks have start-up caches of their own, and none is left of an earlier build' kinds_of_cache
 
 build_named() { loom flags && grep -q "Dloomwright.build=$(head -n 1 "$tree/releng/org.loomwright.headless/target/headless/hash")" "$work/out"; }
 check 'the program is told which build it is' build_named

@@ -39,7 +39,10 @@ public final class Rehearsal {
         this.scratch = scratch;
     }
 
-    /** Takes what to rehearse, {@code check}, {@code serve} or the {@code rest}, and the folder of the example. */
+    /**
+     * Takes what to rehearse, {@code check}, {@code since}, {@code serve} or the {@code rest}, and the folder of the
+     * example.
+     */
     public static void main(String[] args) throws IOException {
         rehearse(args[0], Path.of(args[1]));
         System.exit(Exit.FINE);
@@ -62,6 +65,7 @@ public final class Rehearsal {
     private List<Integer> play(String kind) throws IOException {
         switch (kind) {
             case "check" -> check();
+            case "since" -> since();
             case "serve" -> codes.add(serve());
             default -> rest();
         }
@@ -75,9 +79,19 @@ public final class Rehearsal {
         run("check", "--format", "json", "--no-cache", revised().toString());
     }
 
-    private void rest() throws IOException {
+    /** With what was kept, of a project that git has and of one that is edited; nobody knows whether git has either. */
+    private void since() throws IOException {
         run("check", example.toString());
         run("check", "--since", "HEAD", example.toString());
+        Path copy = revised();
+        run("check", copy.toString());
+        Path last = copy.resolve(sources().getLast().getFileName());
+        Files.writeString(last, Files.readString(last) + "// once more\n");
+        run("check", "--since", "HEAD", copy.toString());
+    }
+
+    private void rest() throws IOException {
+        run("check", example.toString());
         run("compare", example.toString(), revised().toString());
         run("fit", example.toString());
         run("electric", example.toString());

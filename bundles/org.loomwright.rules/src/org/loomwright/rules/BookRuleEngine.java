@@ -263,8 +263,10 @@ public final class BookRuleEngine implements RuleEngine {
                 return Optional.empty();
             }
             Looked looked = new Looked(view);
+            planned++;
             pieces.add(() -> {
                 cancel.check();
+                progress.report("checking the shape of " + view.name(), done.getAndIncrement(), planned);
                 looked.at(shapes);
                 if (looked.isSilent()) {
                     hearing.ifPresent(each -> each.heard(name, inputs, new Found.Answer(new Reads(), new Outcome())));

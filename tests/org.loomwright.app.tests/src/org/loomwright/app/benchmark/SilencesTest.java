@@ -112,6 +112,27 @@ class SilencesTest {
         assertTrue(afterEdit.asked() < full.asked() / 4, afterEdit.asked() + " calls instead of " + full.asked());
     }
 
+    /** What is looked at: questions and shapes, those of the edited drawing and of what covers it. */
+    @Test
+    void noShapeIsLookedAtThatIsKnownToBeSound() throws BadCall, IOException {
+        List<Input> inputs = new LargeProject(DRAWINGS, 60).inputs();
+        int all = pieces(inputs);
+        assertTrue(all > DRAWINGS, "the first run looks at all");
+        List<Input> edited = new ArrayList<>(inputs);
+        edited.set(1, Input.of(inputs.get(1).name(), ("// A note.\n" + Revised.text(inputs.get(1)))
+                .getBytes(StandardCharsets.UTF_8)));
+        int again = pieces(edited);
+        assertTrue(again > 0 && again < all / 2, again + " pieces instead of " + all);
+    }
+
+    private int pieces(List<Input> inputs) throws BadCall {
+        int[] most = new int[1];
+        new CheckProject(() -> reader, threads -> counting(), Optional.of(new ReportCache(folder, "tool",
+                ReportCache.USUAL_BOUND))).check(new ProjectPlace("large", Path.of(""), "", inputs), Settings.TIMELESS, 1,
+                Cancel.NEVER, (what, done, total) -> most[0] = what.equals("checked") ? (int) total : most[0]);
+        return most[0];
+    }
+
     /** A kept file that is damaged, or of another build, is as if there were none. */
     @Test
     void whatIsDamagedIsAskedAgain() throws BadCall, IOException {
