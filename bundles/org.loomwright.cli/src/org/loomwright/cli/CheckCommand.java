@@ -79,7 +79,9 @@ final class CheckCommand implements Command {
             Optional<SinceRevision> then = arguments.hasMatchedOption(SINCE)
                     ? Optional.of(SinceRevision.inGit(check, arguments.matchedOptionValue(SINCE, "")))
                     : Optional.empty();
-            then.ifPresent(revision -> revision.begin(door.folder(), places, flags.settings()));
+            if (then.isPresent()) { // no lambda: that would load all of git
+                then.get().begin(door.folder(), places, flags.settings());
+            }
             outcomes = new CheckProjects(check, Desk.threads())
                     .check(places, flags.settings(), Cancel.NEVER, progress);
             outcomes.forEach(outcome -> outcome.checked().ifPresent(checked::add));
