@@ -99,8 +99,18 @@ local function steps()
 
   -- a jump into another file
   at('bulkhead12Plug', 3)
-  vim.lsp.buf.definition()
-  wait('jumped', function() return vim.api.nvim_buf_get_name(0):match('catalogue.loom$') ~= nil end)
+  -- the files that were just written may turn up as changes meanwhile, and then one presses the key again
+  local pressed = 0
+  wait('jumped', function()
+    if vim.api.nvim_buf_get_name(0):match('catalogue.loom$') then
+      return true
+    end
+    if vim.loop.now() - pressed > 3000 then
+      pressed = vim.loop.now()
+      vim.lsp.buf.definition()
+    end
+    return false
+  end)
   seen.jump = { file = vim.fn.fnamemodify(vim.api.nvim_buf_get_name(0), ':t'),
     line = vim.api.nvim_get_current_line() }
 
