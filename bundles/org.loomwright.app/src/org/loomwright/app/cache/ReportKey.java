@@ -15,6 +15,9 @@ import org.loomwright.rules.Settings;
 /** Names reports by a hash (SHA-256) of all that they depend on. */
 final class ReportKey {
 
+    /** Below this many bytes, starting threads takes longer than they save. */
+    private static final long WORTH_SHARING = 1 << 20;
+
     private ReportKey() {
     }
 
@@ -37,10 +40,12 @@ final class ReportKey {
         return hash(pieces);
     }
 
-    /** The prints of files by name, in their order, by all threads. Takes time linear in the size of the files. */
+    /** The prints of files by name, in their order; of many bytes by all threads. Takes time linear in their size. */
     static Map<String, String> of(Map<String, byte[]> files) {
         List<String> names = List.copyOf(files.keySet());
-        List<String> each = names.parallelStream().map(name -> of(name, files.get(name))).toList();
+        boolean many = files.values().stream().mapToLong(content -> content.length).sum() > WORTH_SHARING;
+        List<String> each = (many ? names.parallelStream() : names.stream()).map(name -> of(name, files.get(name)))
+                .toList();
         Map<String, String> prints = new LinkedHashMap<>();
         for (int i = 0; i < names.size(); i++) {
             prints.put(names.get(i), each.get(i));
